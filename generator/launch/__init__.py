@@ -1,0 +1,1 @@
+"""From a bare machine to a running Packlarder. Standard library only: nothing is installed yet."""

@@ -1,0 +1,1 @@
+"""Packlarder: a recipe book of home-dried food, checked, worked out and published."""
