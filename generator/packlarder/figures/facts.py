@@ -1,0 +1,49 @@
+"""What public bodies and studies say on safe food, water, stoves and heaters, each with its figures and its source.
+
+A number in `figures` is the source's own; where it stands in two units, one may be our conversion.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from packlarder.figures.figure import Standing
+from packlarder.figures.rows import read_rows
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fact:
+    """One fact: what it says in our words, its figures ("" if it has none), who says so and where.
+
+    `page` is the address where it was read, "" where only a copy was read or the fact is from memory.
+    """
+
+    id: str
+    topic: str
+    text: str
+    figures: str
+    body: str
+    document: str
+    page: str
+    standing: Standing
+
+    @property
+    def source(self) -> str:
+        """Who says so, and in what, as one phrase."""
+        return f"{self.body}: {self.document}" if self.document else self.body
+
+
+def _fact(row: Mapping[str, str]) -> Fact:
+    return Fact(
+        id=row["id"],
+        topic=row["topic"],
+        text=row["text"],
+        figures=row["figures"],
+        body=row["body"],
+        document=row["document"],
+        page=row["page"],
+        standing=Standing(row["standing"]),
+    )
+
+
+FACTS: Mapping[str, Fact] = MappingProxyType({row["id"]: _fact(row) for row in read_rows("facts.csv")})

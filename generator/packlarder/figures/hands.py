@@ -1,0 +1,44 @@
+"""What the cook's hands take: minutes at a step, water poured generously, heaters filled to the line."""
+
+from packlarder.figures.figure import Figure, Standing
+
+PLENTY = Figure(
+    name="water offered to soak in, where the household names none",
+    value=1.20,
+    unit="of the water lost in drying",
+    source="give plenty, it takes what it needs; our choice",
+    standing=Standing.COMMON_PRACTICE,
+)
+HAND_MINUTES = Figure(
+    name="time in hand for a step of pouring, mixing or draining",
+    value=1.0,
+    unit="min",
+    source="our choice",
+    standing=Standing.COMMON_PRACTICE,
+)
+HEATER_WATER = Figure(
+    name="water for one ration heater",
+    value=60.0,
+    unit="mL",
+    source="the larger of the amounts in use, 30 and 60 mL (safety facts T10-02, T10-03); the line on the pack rules",
+    standing=Standing.COPY,
+    low=30.0,
+    high=60.0,
+)
+HEATER_MINUTES = Figure(
+    name="time that a ration heater takes",
+    value=12.0,
+    unit="min",
+    source="US military requirement, quoted (safety fact T10-01)",
+    standing=Standing.COPY,
+)
+PAN_FLAME = Figure(
+    name="flame kept under a pan that fries or bakes",
+    value=0.40,
+    unit="of the stove's power",
+    source="our choice",
+    standing=Standing.COMMON_PRACTICE,
+    low=0.25,
+    high=0.60,
+)
+"""Frying and baking hold a pan hot; what they burn is counted as this share of the full flame for as long as they last."""

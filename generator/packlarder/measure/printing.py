@@ -1,0 +1,31 @@
+"""What every printed amount shares: its spaces, its signs, and being remembered."""
+
+from collections.abc import Callable
+from functools import lru_cache
+from typing import ParamSpec, cast
+
+NO_BREAK = "\u00a0"
+"""Stands between a number and its unit, so that a line never ends between them."""
+
+MINUS = "\u2212"
+"""The minus sign of print, as wide as a plus; the hyphen of the keyboard is read as one too."""
+
+_TEXTS = 32_768
+"""How many amounts each way of printing remembers: more than one book's dishes at 1 to 12 servings have."""
+
+Inputs = ParamSpec("Inputs")
+
+
+def remembered(function: Callable[Inputs, str]) -> Callable[Inputs, str]:
+    """Remember what a printing function gave: site, booklet and labels print the same amounts again and again."""
+    return cast("Callable[Inputs, str]", lru_cache(maxsize=_TEXTS)(function))
+
+
+def amount(number: float | str, unit: str) -> str:
+    """Set a number before its unit. A number given as such must have been rounded; its last zeros are left out."""
+    return f"{number if isinstance(number, str) else plain(number)}{NO_BREAK}{unit}"
+
+
+def plain(number: float) -> str:
+    """Write a rounded number with at most two decimals: 2.50 -> 2.5, -3.0 -> −3."""
+    return f"{number + 0.0:.2f}".rstrip("0").rstrip(".").replace("-", MINUS)
