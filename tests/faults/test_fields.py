@@ -1,0 +1,141 @@
+"""The kinds of value that models ask for."""
+
+from contextlib import suppress
+from datetime import date
+from typing import Annotated, Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from pydantic import TypeAdapter, ValidationError
+
+from packlarder.book.base import BookModel, in_words
+from packlarder.book.fields import Amount, Day, Degrees, Id, Prose, Text, Weight, Whole, YesNo, whole_between
+from packlarder.measure import Dimension, Quantity
+
+KINDS: dict[str, TypeAdapter[Any]] = {  # Any: they give values of many types
+    "Text": TypeAdapter(Text),
+    "Prose": TypeAdapter(Prose),
+    "Id": TypeAdapter(Id),
+    "Day": TypeAdapter(Day),
+    "YesNo": TypeAdapter(YesNo),
+    "Whole": TypeAdapter(Whole),
+    "to twelve": TypeAdapter(Annotated[int, whole_between(1, 12)]),
+    "Weight": TypeAdapter(Weight),
+    "Degrees": TypeAdapter(Degrees),
+    "Amount": TypeAdapter(Amount),
+}
+
+
+@pytest.mark.parametrize(
+    ("kind", "text", "value"),
+    [
+        ("Text", "  Leek rings ", "Leek rings"),
+        ("Prose", "One\nparagraph.\n\n Another. ", ("One paragraph.", "Another.")),
+        ("Id", "leek-rings-2", "leek-rings-2"),
+        ("Day", "2028-02-29", date(2028, 2, 29)),  # a leap year
+        ("YesNo", "Yes", True),
+        ("YesNo", "off", False),
+        ("Whole", "4", 4),
+        ("to twelve", "12", 12),
+    ],
+)
+def test_a_value_is_read(kind: str, text: str, value: object) -> None:
+    """A text that is written as it should be becomes its value."""
+    assert KINDS[kind].validate_python(text) == value
+
+
+@pytest.mark.parametrize(
+    ("kind", "text", "code"),
+    [
+        ("Text", " ", "empty-text"),
+        ("Text", "x" * 201, "too-long"),
+        ("Text", "two\n\nparagraphs", "more-than-one-line"),
+        ("Prose", "", "empty-text"),
+        ("Prose", "x" * 4_001, "too-long"),
+        ("Id", "Leek", "not-an-id"),
+        ("Id", "leek\n", None),  # blanks around a value do not count
+        ("Id", "lauch-größe", "not-an-id"),
+        ("Day", "2027-02-29", "no-such-day"),  # not a leap year
+        ("Day", "2027-3-1", "not-a-day"),
+        ("Day", "20270301", "not-a-day"),
+        ("Day", "2027-03-01T10:00", "not-a-day"),
+        ("Day", "1899-12-31", "not-a-day"),
+        ("Day", "٢٠٢٧-٠٣-٠١", "not-a-day"),  # figures of another script
+        ("YesNo", "y", "not-yes-or-no"),
+        ("Whole", "0", "out-of-range"),
+        ("Whole", "-1", "not-a-whole-number"),
+        ("Whole", "1.0", "not-a-whole-number"),
+        ("Whole", "²", "not-a-whole-number"),
+        ("Whole", "9" * 5_000, "not-a-whole-number"),
+        ("to twelve", "13", "out-of-range"),
+        ("Weight", "5 mL", "unreadable-quantity"),
+        ("Weight", "-5 g", "unreadable-quantity"),
+        ("Amount", "5 min", "unreadable-quantity"),
+    ],
+)
+def test_a_value_is_refused(kind: str, text: str, code: str | None) -> None:
+    """A text that is written otherwise is refused with a code and a way out."""
+    if code is None:
+        assert KINDS[kind].validate_python(text) == text.strip()
+        return
+    with pytest.raises(ValidationError) as caught:
+        KINDS[kind].validate_python(text)
+    (details,) = caught.value.errors()
+    assert details["type"] == code
+    assert details["ctx"]["message"]
+
+
+def test_a_quantity_keeps_its_dimension() -> None:
+    """A weight is read as a weight, a temperature below zero as it stands."""
+    weight = KINDS["Weight"].validate_python("1.5 kg")
+    assert isinstance(weight, Quantity)
+    assert (weight.dimension, weight.base) == (Dimension.WEIGHT, 1500)  # 1.5 x 1000 g
+    frost = KINDS["Degrees"].validate_python("-18 °C")
+    assert isinstance(frost, Quantity)
+    assert frost.base == -18
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("value", [None, [], {}, ["x"], 1.5])
+def test_what_is_no_text_asks_for_one_value(kind: str, value: object) -> None:
+    """A list, a mapping or nothing where a value belongs gives the one error that the wording knows."""
+    with pytest.raises(ValidationError) as caught:
+        KINDS[kind].validate_python(value)
+    assert [details["type"] for details in caught.value.errors()] == ["string_type"]
+
+
+@given(st.text(max_size=40))
+def test_no_text_breaks_a_kind(text: str) -> None:
+    """Whatever stands in a value, each kind reads it or refuses it."""
+    for kind in KINDS.values():
+        with suppress(ValidationError):
+            kind.validate_python(text)
+
+
+def test_keys_are_field_names_in_words() -> None:
+    """An underscore is a space, and one at the end only keeps a name off Python's own words."""
+    assert [in_words(name) for name in ("went_in", "for_", "name")] == ["went in", "for", "name"]
+
+
+class Small(BookModel):
+    """A model to look at."""
+
+    went_in: Text
+    days: tuple[Day, ...] = ()
+
+
+def test_a_model_is_frozen_and_made_by_field_names() -> None:
+    """Code makes a model by the names of its fields, and can not change it afterwards."""
+    small = Small(went_in="raw")
+    with pytest.raises(ValidationError):
+        setattr(small, "went_in", "cooked")  # noqa: B010 - the point of the test
+
+
+def test_the_schema_speaks_of_keys_in_words_and_lets_own_keys_pass() -> None:
+    """Editors are told the keys as they stand in files, that others are faults, and that x- keys are not."""
+    schema = Small.model_json_schema()
+    assert set(schema["properties"]) == {"went in", "days"}
+    assert schema["additionalProperties"] is False
+    assert schema["patternProperties"] == {"^x-": {}}
+    assert schema["properties"]["days"]["items"]["format"] == "date"
