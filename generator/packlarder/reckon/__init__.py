@@ -1,0 +1,1 @@
+"""The sums: pure functions from a book's models to typed results. Opens nothing, prints nothing."""

@@ -1,0 +1,199 @@
+"""A dish worked out for one number of servings: parts, water, clock, heat, weight and what it feeds."""
+
+import math
+from collections.abc import Sequence
+from dataclasses import replace
+
+from packlarder.book.bring_back import Way
+from packlarder.book.dish import Meal
+from packlarder.book.household import Household
+from packlarder.faults import Gap
+from packlarder.reckon import flame, nutrients
+from packlarder.reckon.clock import Slot, Spell, clock_sums, schedule
+from packlarder.reckon.heat import boiling_point_c, minutes_to_heat
+from packlarder.reckon.kitchen import share_out
+from packlarder.reckon.ledger import Ledger, keep_ledger
+from packlarder.reckon.part_waters import part_sums
+from packlarder.reckon.records import (
+    Conditions,
+    DishPlan,
+    DishSums,
+    HeatSums,
+    Nutrients,
+    PartSums,
+    StepSums,
+    WaterSums,
+)
+from packlarder.reckon.step_minutes import cook_minutes, hand_minutes, time_factor, wait_minutes
+
+ALMOST = 1e-6
+"""Keeps a whole millilitre from becoming the next one by a rounding error."""
+CARRIED_STEP_ML = 10
+"""Water to carry is printed in steps of this, rounded up; what the rounding adds is its own piece."""
+
+
+def usual_conditions(household: Household) -> Conditions:
+    """Give the conditions under which the household's dish pages are worked out."""
+    usual = household.usual_conditions
+    return Conditions(
+        height_m=usual.height.base,
+        air_c=usual.air.base,
+        water_c=usual.water.base,
+        heater_water_carried=usual.heater_water.value == "carried",
+    )
+
+
+def work_out(plan: DishPlan, servings: int, conditions: Conditions, fuel_margin: float) -> DishSums:
+    """Work out a dish for a number of servings. Food grows with servings; minutes, boil-off and fixed parts do not."""
+    parts = part_sums(plan, servings / plan.model.serves)
+    cooks = [cook_minutes(plan, step, conditions) for step in plan.steps]
+    boil_off = [flame.boil_off_ml(plan, step, cook) for step, cook in zip(plan.steps, cooks, strict=True)]
+    ledger = keep_ledger(plan, parts, servings, boil_off)
+    spells, heats = _spells(plan, parts, ledger, cooks, conditions)
+    slots = schedule(plan, spells)
+    water = _water_sums(plan, ledger, conditions)
+    feeds, incomplete = _per_serving(plan, parts, servings)
+    energy_kj = sum(heats)
+    return DishSums(
+        servings=servings,
+        conditions=conditions,
+        parts=tuple([replace(part, absorbed_ml=taken) for part, taken in zip(parts, ledger.absorbed_ml, strict=True)]),
+        steps=_step_sums(plan, parts, ledger, spells, slots, heats, conditions, servings),
+        water=water,
+        clock=clock_sums(slots, spells),
+        heat=HeatSums(
+            boiling_point_c=boiling_point_c(conditions.height_m),
+            fuel=plan.stove.fuel,
+            fuel_g=math.ceil(flame.fuel_grams(plan, energy_kj, fuel_margin)),
+            energy_kj=energy_kj,
+            time_factor=max((time_factor(plan, step, conditions) for step in plan.steps), default=1.0),
+        ),
+        weight_g=sum(part.dry_g for part in parts),
+        per_serving=feeds,
+        incomplete=incomplete,
+        gaps=_gaps(plan, parts, ledger),
+    )
+
+
+def _spells(
+    plan: DishPlan, parts: Sequence[PartSums], ledger: Ledger, cooks: Sequence[float], conditions: Conditions
+) -> tuple[list[Spell], list[float]]:
+    """Give what each step takes of the clock, and the heat in kJ that it takes into the pot."""
+    power_kw, efficiency = flame.stove_power_kw(plan), flame.stove_efficiency(plan)
+    spells: list[Spell] = []
+    heats: list[float] = []
+    for step, water, cook in zip(plan.steps, ledger.steps, cooks, strict=True):
+        heat_up_kj = flame.heat_up_kj(plan, step, parts, water, conditions)
+        cook_min = cook * water.rounds
+        heats.append(heat_up_kj + flame.cooking_kj(plan, step, cook_min))
+        spells.append(
+            Spell(
+                boil_up_min=minutes_to_heat(heat_up_kj, power_kw, efficiency),
+                hand_min=hand_minutes(step),
+                cook_min=cook_min,
+                wait_min=wait_minutes(plan, step, conditions),
+            )
+        )
+    return spells, heats
+
+
+def _step_sums(
+    plan: DishPlan,
+    parts: Sequence[PartSums],
+    ledger: Ledger,
+    spells: Sequence[Spell],
+    slots: Sequence[Slot],
+    heats: Sequence[float],
+    conditions: Conditions,
+    servings: int,
+) -> tuple[StepSums, ...]:
+    return tuple(
+        [
+            StepSums(
+                start_min=slot.start_min,
+                end_min=slot.end_min,
+                boil_up_min=spell.boil_up_min,
+                cook_min=spell.cook_min,
+                wait_min=spell.wait_min,
+                water_ml=water.fresh_ml,
+                from_drain_ml=water.from_drain_ml,
+                drained_ml=water.drained_ml,
+                heater_ml=water.heater_ml,
+                boiled_off_ml=water.boiled_off_ml,
+                rounds=water.rounds,
+                heat_kj=heat_kj,
+                steeped_c=flame.steeped_c(plan, step, parts, spell.wait_min, conditions, servings),
+            )
+            for step, spell, slot, water, heat_kj in zip(plan.steps, spells, slots, ledger.steps, heats, strict=True)
+        ]
+    )
+
+
+def _water_sums(plan: DishPlan, ledger: Ledger, conditions: Conditions) -> WaterSums:
+    """Round the pieces so that they add up to the total, and the total up to what people measure out."""
+    drink = plan.model.meal is Meal.DRINK
+    eaten = ledger.in_food_ml + ledger.pot_ml
+    pieces = (
+        0.0 if drink else ledger.in_food_ml,
+        ledger.away_ml,
+        0.0 if drink else ledger.pot_ml,
+        ledger.boiled_off_ml,
+        ledger.drunk_ml + (eaten if drink else 0.0),
+        ledger.heater_ml if conditions.heater_water_carried else 0.0,
+    )
+    total = math.ceil(math.fsum(pieces) - ALMOST)
+    carry = math.ceil(total / CARRIED_STEP_ML) * CARRIED_STEP_ML
+    in_food, away, pot, boiled, drunk, heater = share_out(total, pieces)
+    return WaterSums(
+        in_food_ml=in_food,
+        drained_away_ml=away,
+        pot_ml=pot,
+        boiled_off_ml=boiled,
+        drink_ml=drunk,
+        heater_ml=heater,
+        spare_ml=carry - total,
+        carry_ml=carry,
+        hot_ml=round(sum(step.hot_ml for step in ledger.steps)),
+    )
+
+
+def _per_serving(plan: DishPlan, parts: Sequence[PartSums], servings: int) -> tuple[Nutrients, frozenset[str]]:
+    """Give what one serving feeds of what is known, and the nutrients that some part's figures lack."""
+    totals: dict[str, float | None] = {}
+    incomplete: set[str] = set()
+    for name in nutrients.NAMES:
+        total, known = 0.0, False
+        for part, sums in zip(plan.parts, parts, strict=True):
+            value: float | None = getattr(part.component.nutrients, name)
+            if value is None:
+                incomplete.add(name)
+            else:
+                known = True
+                total += value * sums.dry_g * part.eaten_share
+        totals[name] = total / servings if known else None
+    return Nutrients(**totals), frozenset(incomplete)
+
+
+def _gaps(plan: DishPlan, parts: Sequence[PartSums], ledger: Ledger) -> tuple[Gap, ...]:
+    """Say which sums could not be made, and what is missing for them."""
+    own = [gap for part in plan.parts for gap in part.component.gaps]
+    short = [
+        Gap(
+            what=f"all the water that {plan.parts[index].called.lower()} takes up",
+            missing="the pot holds less than it would take; say more water in the step",
+        )
+        for index in ledger.short
+    ]
+    dry = [
+        Gap(
+            what=f"the water of {part.called.lower()}",
+            missing=f"say how it comes back (`bring back`) in components/{part.component.id}.yaml",
+        )
+        for part, sums in zip(plan.parts, parts, strict=True)
+        if part.component.water is None and not part.component.gaps and _waits_for_water(sums)
+    ]
+    return tuple(dict.fromkeys((*own, *short, *dry)))
+
+
+def _waits_for_water(sums: PartSums) -> bool:
+    return sums.way is not None and sums.way is not Way.IN_THE_POT and sums.offered_ml == 0

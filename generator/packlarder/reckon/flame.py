@@ -1,0 +1,94 @@
+"""The heat that each step takes into pot or pan, the minutes of flame that gives it, and the temperature of a steep."""
+
+from collections.abc import Sequence
+from functools import cache
+
+from packlarder.book.step import Verb
+from packlarder.figures.cooking import Shelter
+from packlarder.figures.fuels import FUELS
+from packlarder.figures.hands import PAN_FLAME
+from packlarder.figures.stoves import STOVES
+from packlarder.figures.verbs import VERBS
+from packlarder.reckon import heat
+from packlarder.reckon.ledger import StepWater
+from packlarder.reckon.records import Conditions, DishPlan, PartSums, PlannedStep
+
+boil_off_ml_per_min = cache(heat.boil_off_g_per_min)
+"""Grams of water are mL here; the same few pots are asked for again and again."""
+_heat_to_boil_kj = cache(heat.heat_to_boil_kj)
+
+
+def stove_power_kw(plan: DishPlan) -> float:
+    """Give the power of a dish's stove: the household's own figure, or that of its type."""
+    return plan.stove.power.base if plan.stove.power else STOVES[plan.stove.kind].power.value
+
+
+def stove_efficiency(plan: DishPlan) -> float:
+    """Give the share of the heat that reaches the pot: the household's own figure, or that of its type."""
+    return plan.stove.efficiency.base if plan.stove.efficiency else STOVES[plan.stove.kind].efficiency.value
+
+
+def fuel_grams(plan: DishPlan, heat_kj: float, margin: float) -> float:
+    """Give the fuel for some heat into the pot, with a margin on top."""
+    return heat.fuel_g(heat_kj, FUELS[plan.stove.fuel].heat.value, stove_efficiency(plan), margin)
+
+
+def pot_across_cm(plan: DishPlan, step: PlannedStep) -> float:
+    """Give the diameter of a step's pot in cm."""
+    return plan.pots[step.pot].across.base * 100
+
+
+def boil_off_ml(plan: DishPlan, step: PlannedStep, cook_min: float) -> float:
+    """Give what one round of a step boils off; it does not grow with servings."""
+    if step.verb is None or not VERBS[step.verb].boils_off:
+        return 0.0
+    return boil_off_ml_per_min(pot_across_cm(plan, step), lid=step.lid_on) * cook_min
+
+
+def heat_up_kj(
+    plan: DishPlan, step: PlannedStep, parts: Sequence[PartSums], water: StepWater, conditions: Conditions
+) -> float:
+    """Give the heat that brings a step's water, and the food that goes into the pot, to the boil.
+
+    Hot water for a soak is brought to the boil as well: that is how it is known to be hot.
+    """
+    poured = _heat_to_boil_kj(water.hot_ml, conditions.water_c, conditions.height_m)
+    if step.verb is None or not VERBS[step.verb].on_stove or step.heater:
+        return poured
+    lukewarm_ml = water.from_drain_ml + sum((parts[index].absorbed_ml or 0.0) for index in step.parts)
+    food_g = sum(parts[index].dry_g for index in step.parts)
+    return poured + _heat_to_boil_kj(lukewarm_ml, conditions.air_c, conditions.height_m, food_g)
+
+
+def cooking_kj(plan: DishPlan, step: PlannedStep, cook_min: float) -> float:
+    """Give the heat that keeps a step cooking for all its rounds: a simmer, or a pan held hot."""
+    if step.verb is None or cook_min == 0:
+        return 0.0
+    if VERBS[step.verb].dry_heat:
+        return PAN_FLAME.value * stove_power_kw(plan) * stove_efficiency(plan) * cook_min * 60
+    return heat.simmer_kj(pot_across_cm(plan, step), cook_min, lid=step.lid_on)
+
+
+def steeped_c(
+    plan: DishPlan,
+    step: PlannedStep,
+    parts: Sequence[PartSums],
+    wait_min: float,
+    conditions: Conditions,
+    heaters: int,
+) -> float | None:
+    """Give the temperature that a steeped or heater-warmed food ends at, None for any other step.
+
+    A pack without a cosy is taken to stand in the open but out of the wind.
+    """
+    food_g = sum(parts[index].dry_g for index in step.parts)
+    water_ml = sum((parts[index].absorbed_ml or 0.0) for index in step.parts)
+    if step.heater:
+        return heat.heater_end_c(water_ml, food_g, conditions.air_c, conditions.height_m, heaters)
+    if step.verb is not Verb.POUR_OVER or water_ml == 0:
+        return None
+    waters = [plan.parts[index].component.water for index in step.parts]
+    cosy = step.cosy or any(water is not None and water.cosy for water in waters)
+    start_c = heat.steep_start_c(water_ml, food_g, conditions.air_c, conditions.height_m)
+    shelter = Shelter.COSY if cosy else Shelter.STILL
+    return heat.steep_end_c(start_c, conditions.air_c, wait_min, water_ml, food_g, shelter)

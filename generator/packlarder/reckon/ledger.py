@@ -1,0 +1,169 @@
+"""The water of a dish, step by step: what is poured, what the pot gets back, what boils off, where each drop ends."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from packlarder.book.bring_back import Warmth, Way
+from packlarder.book.step import Fate, Verb
+from packlarder.figures.hands import HEATER_WATER
+from packlarder.reckon.part_waters import poured_ml, wetting_step
+from packlarder.reckon.pots import rounds_of
+from packlarder.reckon.records import DishPlan, PartSums, PlannedStep
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StepWater:
+    """The water of one step: poured fresh, given back by a soak, boiled off, drained, heated; and its rounds."""
+
+    fresh_ml: float = 0.0
+    from_drain_ml: float = 0.0
+    boiled_off_ml: float = 0.0
+    drained_ml: float = 0.0
+    hot_ml: float = 0.0
+    heater_ml: float = 0.0
+    rounds: int = 1
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ledger:
+    """Where all water of a dish ends: in the food, poured away, drunk, in the pot, boiled off, in heaters.
+
+    `absorbed_ml[i]` is what part i took up; None where nobody has measured it. `short` are parts that wanted more than
+    the pot held.
+    """
+
+    steps: tuple[StepWater, ...]
+    absorbed_ml: tuple[float | None, ...]
+    in_food_ml: float
+    away_ml: float
+    drunk_ml: float
+    pot_ml: float
+    boiled_off_ml: float
+    heater_ml: float
+    short: tuple[int, ...]
+
+
+def keep_ledger(
+    plan: DishPlan, parts: Sequence[PartSums], servings: int, boil_off_ml_of: Sequence[float]
+) -> Ledger:
+    """Follow the water through the steps. `boil_off_ml_of[i]` is what step i boils off in one round."""
+    desk = _Desk(plan, parts, servings, boil_off_ml_of)
+    steps = tuple(desk.entered(step) for step in plan.steps)
+    return Ledger(
+        steps=steps,
+        absorbed_ml=tuple(desk.absorbed),
+        in_food_ml=desk.in_food + sum(desk.soaking.values()),
+        away_ml=desk.away,
+        drunk_ml=desk.drunk,
+        pot_ml=desk.pot,
+        boiled_off_ml=sum(step.boiled_off_ml for step in steps),
+        heater_ml=sum(step.heater_ml for step in steps),
+        short=tuple(desk.short),
+    )
+
+
+class _Desk:
+    """The state of all water between two steps: `soaking` lies around a soaked part, `pot` stands free in the pot."""
+
+    def __init__(
+        self, plan: DishPlan, parts: Sequence[PartSums], servings: int, boil_off_ml_of: Sequence[float]
+    ) -> None:
+        self.plan = plan
+        self.parts = parts
+        self.servings = servings
+        self.scale = servings / plan.model.serves
+        self.boil_off_ml_of = boil_off_ml_of
+        self.absorbed = [part.absorbed_ml if part.way is not Way.IN_THE_POT else None for part in parts]
+        self.soaking: dict[int, float] = {}
+        self.in_food = self.away = self.drunk = self.pot = 0.0
+        self.short: list[int] = []
+
+    def entered(self, step: PlannedStep) -> StepWater:
+        """Enter one step in the books."""
+        if step.verb is None or step.verb is Verb.WAIT:
+            return StepWater()
+        if step.verb is Verb.DRAIN:
+            return self._drained(step.fate or Fate.AWAY)
+        if step.heater:
+            return StepWater(heater_ml=HEATER_WATER.value * self.servings)
+        if step.verb.value in (Way.SOAK, Way.MIX, Way.MOISTEN, Way.POUR_OVER):
+            return self._given(step)
+        return self._in_the_pot(step)
+
+    def _given(self, step: PlannedStep) -> StepWater:
+        fresh = hot = 0.0
+        for index in step.parts:
+            part = self.parts[index]
+            if wetting_step(self.plan, index) is not step:
+                continue
+            fresh += part.offered_ml
+            hot += part.offered_ml if warmth_of(self.plan, step, index) is not Warmth.COLD else 0.0
+            self.in_food += part.offered_ml - part.drained_ml
+            if part.drained_ml:
+                self.soaking[index] = part.drained_ml
+        return StepWater(fresh_ml=fresh, hot_ml=hot)
+
+    def _drained(self, fate: Fate) -> StepWater:
+        soaked = sum(self.soaking.values())
+        amount = soaked or self.pot
+        self.soaking.clear()
+        if not soaked:
+            self.pot = 0.0
+        if fate is Fate.INTO_THE_POT:
+            self.pot += amount
+        elif fate is Fate.DRUNK:
+            self.drunk += amount
+        else:
+            self.away += amount
+        return StepWater(drained_ml=amount)
+
+    def _in_the_pot(self, step: PlannedStep) -> StepWater:
+        undrained = sum(self.soaking.pop(index, 0.0) for index in step.parts)
+        before = self.pot = self.pot + undrained
+        per_round = self.boil_off_ml_of[step.index]
+        rounds, wanted = self._wanted(step, per_round)
+        fresh = poured_ml(max(0.0, wanted - before)) if wanted is not None else 0.0
+        self.pot += fresh
+        for index in step.parts:
+            self._taken_up(index)
+        boiled = min(self.pot, per_round * rounds)
+        self.pot -= boiled
+        return StepWater(
+            fresh_ml=fresh,
+            from_drain_ml=min(before, wanted) if wanted is not None else 0.0,
+            boiled_off_ml=boiled,
+            hot_ml=fresh,
+            rounds=rounds,
+        )
+
+    def _wanted(self, step: PlannedStep, per_round: float) -> tuple[int, float | None]:
+        """Give rounds and the water a pot starts with: it grows with servings, but for what boils off."""
+        if step.pot_ml is None:
+            return rounds_of(self.plan, step, self.parts, self.pot), None
+        kept = max(0.0, step.pot_ml - per_round) * self.scale
+        rounds = rounds_of(self.plan, step, self.parts, kept + per_round)
+        return rounds, kept + min(per_round, step.pot_ml) * rounds
+
+    def _must_have_it(self, index: int) -> bool:
+        """Tell whether a part is spoilt by less water: not so a powder, nor what only our rule of thumb is known for."""
+        water = self.plan.parts[index].component.water
+        return water is not None and water.way in (Way.IN_THE_POT, Way.SOAK) and not water.assumed
+
+    def _taken_up(self, index: int) -> None:
+        part = self.parts[index]
+        if part.way is not Way.IN_THE_POT or part.absorbed_ml is None or self.absorbed[index] is not None:
+            return
+        taken = min(part.absorbed_ml, self.pot)
+        if taken < part.absorbed_ml and self._must_have_it(index):
+            self.short.append(index)
+        self.absorbed[index] = taken
+        self.in_food += taken
+        self.pot -= taken
+
+
+def warmth_of(plan: DishPlan, step: PlannedStep, part: int) -> Warmth:
+    """Give how warm the water is that a step gives a part: the step's word, or else the component's."""
+    water = plan.parts[part].component.water
+    if step.verb is Verb.POUR_OVER:
+        return Warmth.BOILING
+    return step.warmth or (water.warmth if water is not None else Warmth.COLD)

@@ -1,0 +1,111 @@
+"""Packs: as the author wrote them, or worked out from what must be cooked, the way of water and the moment it is used."""
+
+from collections.abc import Sequence
+
+from packlarder.book.bring_back import Way
+from packlarder.book.dish import Dish, Pack
+from packlarder.faults import Fault, Place, Severity
+from packlarder.reckon.parts import find_part, unknown_part
+from packlarder.reckon.records import PlannedPack, PlannedPart, PlannedStep
+
+NEVER = 1_000
+"""The moment of a part that no step names."""
+
+
+def plan_packs(
+    dish: Dish,
+    parts: Sequence[PlannedPart],
+    steps: Sequence[PlannedStep],
+    ways: Sequence[Way | None],
+    place: Place,
+    faults: list[Fault],
+) -> tuple[PlannedPack, ...]:
+    """Give the packs of a dish in the order of opening. Adds to `faults`.
+
+    Parts that travel in a tub of their own lie in no pack. What the author put in no pack gets packs worked out.
+    """
+    written = tuple(
+        _written(pack, str(number), dish, parts, place.at("packs", number - 1), faults)
+        for number, pack in enumerate(dish.packs, start=1)
+    )
+    packed = [part for pack in written for part in pack.all_parts]
+    faults += _packed_twice(packed, parts, place)
+    left = [part for part in parts if part.index not in packed and not part.component.model.carried_in]
+    if written and left:
+        names = ", ".join(part.called for part in left)
+        message = f"no pack holds {names}; a pack was worked out"
+        help = "add it to a pack, or say in its component what it is `carried in`"
+        faults.append(
+            Fault(place=place.at("packs"), code="not-packed", message=message, help=help, severity=Severity.WARNING)
+        )
+    return (*written, *_worked_out(left, steps, ways, len(written)))
+
+
+def _written(
+    pack: Pack, number: str, dish: Dish, parts: Sequence[PlannedPart], place: Place, faults: list[Fault]
+) -> PlannedPack:
+    def found(names: Sequence[str], at: Place) -> tuple[int, ...]:
+        indexes = [find_part(dish, parts, name) for name in names]
+        faults.extend(unknown_part(name, parts, at) for name, index in zip(names, indexes, strict=True) if index is None)
+        return tuple(index for index in indexes if index is not None)
+
+    inner = [(position, item) for position, item in enumerate(pack.holds) if not isinstance(item, str)]
+    return PlannedPack(
+        number=number,
+        called=pack.called,
+        parts=tuple(
+            index
+            for position, item in enumerate(pack.holds)
+            if isinstance(item, str)
+            for index in found([item], place.at(position))
+        ),
+        inside=tuple(
+            PlannedPack(
+                number=f"{number}.{order}",
+                called="",
+                parts=found(names, place.at(position)),
+                inside=(),
+                sachet=False,
+                written=True,
+            )
+            for order, (position, names) in enumerate(inner, start=1)
+        ),
+        sachet=pack.sachet,
+        written=True,
+    )
+
+
+def _packed_twice(packed: list[int], parts: Sequence[PlannedPart], place: Place) -> list[Fault]:
+    return [
+        Fault(
+            place=place.at("packs"),
+            code="packed-twice",
+            message=f"{parts[index].called} lies in two packs",
+            help="list it as two parts, one with a name of its own (`called`), or take it out of one pack",
+        )
+        for index in sorted({index for index in packed if packed.count(index) > 1})
+    ]
+
+
+def _worked_out(
+    parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], ways: Sequence[Way | None], before: int
+) -> tuple[PlannedPack, ...]:
+    """Put together what is of the same class, takes water the same way and is used at the same moment.
+
+    Raw meat and fish always lie alone.
+    """
+    groups: dict[tuple[object, ...], list[int]] = {}
+    for part in sorted(parts, key=lambda part: (_moment(part.index, steps), part.index)):
+        alone = part.index if part.component.raw and any(kind.rules.animal for kind in part.component.kinds) else None
+        moment = _moment(part.index, steps)
+        groups.setdefault((moment, part.component.must_be_cooked, ways[part.index], alone), []).append(part.index)
+    return tuple(
+        PlannedPack(
+            number=str(number), called="", parts=tuple(together), inside=(), sachet=False, written=False
+        )
+        for number, together in enumerate(groups.values(), start=before + 1)
+    )
+
+
+def _moment(part: int, steps: Sequence[PlannedStep]) -> int:
+    return next((step.index for step in steps if part in step.parts), NEVER)

@@ -1,0 +1,92 @@
+"""From a dish as written to a plan: names resolved, amounts in grams, ways of water known, packs worked out."""
+
+from collections.abc import Mapping, Sequence
+from types import MappingProxyType
+
+from packlarder.book.book import Book, dish_place
+from packlarder.book.bring_back import Way
+from packlarder.book.dish import Dish
+from packlarder.book.household import Household
+from packlarder.book.step import Verb
+from packlarder.faults import Fault, Place, Severity, Spot
+from packlarder.reckon.packs import plan_packs
+from packlarder.reckon.parts import plan_parts
+from packlarder.reckon.plan_steps import plan_steps
+from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart, PlannedStep
+
+GIVES_WATER: Mapping[Verb, Way] = MappingProxyType(
+    {Verb.SOAK: Way.SOAK, Verb.MIX: Way.MIX, Verb.MOISTEN: Way.MOISTEN, Verb.POUR_OVER: Way.POUR_OVER}
+)
+"""Verbs that give a part water of its own."""
+IN_POT = frozenset({Verb.BOIL, Verb.SIMMER, Verb.STIR_IN, Verb.WARM})
+"""Verbs in which a part that is still dry takes its water in the pot."""
+
+
+def plan_dish(
+    book: Book, components: Mapping[str, ComponentSums], id: str
+) -> tuple[DishPlan | None, tuple[Fault, ...]]:
+    """Resolve everything of a dish that does not change with servings; None where it can not be understood."""
+    dish, place = book.dishes[id], dish_place(id)
+    faults: list[Fault] = []
+    parts = plan_parts(book, components, dish, place, faults)
+    if parts is None:
+        return None, tuple(faults)
+    steps = plan_steps(dish, book.household, parts, place, faults)
+    ways = tuple(way_of(part, steps) for part in parts)
+    packs = plan_packs(dish, parts, steps, ways, place, faults)
+    packed = {index for pack in packs for index in pack.all_parts}
+    stove = _stove(dish, book.household, place, faults)
+    faults += _unused(parts, steps, place)
+    plan = DishPlan(
+        id=id,
+        model=dish,
+        parts=parts,
+        steps=steps,
+        packs=packs,
+        loose=tuple(part.index for part in parts if part.index not in packed),
+        way_of=ways,
+        stove_name=stove,
+        stove=book.household.stoves[stove],
+        pot_name=dish.pot or book.household.usual_conditions.pot,
+        pots=MappingProxyType(book.household.pots),
+    )
+    return plan, tuple(faults)
+
+
+def way_of(part: PlannedPart, steps: Sequence[PlannedStep]) -> Way | None:
+    """Give the way of water that the steps give a part: the first of them that wets it decides."""
+    for step in steps:
+        if part.index not in step.parts or step.verb is None:
+            continue
+        if step.verb in GIVES_WATER:
+            return GIVES_WATER[step.verb]
+        if step.verb in IN_POT and part.component.water is not None:
+            return Way.IN_THE_POT
+    return None
+
+
+def _stove(dish: Dish, household: Household, place: Place, faults: list[Fault]) -> str:
+    wanted = dish.stove or household.usual_conditions.stove
+    if wanted in household.stoves:
+        return wanted
+    if dish.stove:
+        known = f"book.yaml knows: {', '.join(household.stoves)}"
+        message = f'no stove is called "{wanted}"'
+        faults.append(Fault(place=place.at("stove"), code="unknown-stove", message=message, help=known))
+    return next(iter(household.stoves))
+
+
+def _unused(parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], place: Place) -> list[Fault]:
+    used = {index for step in steps for index in step.parts}
+    told = " ".join(step.sentence.lower() for step in steps)
+    return [
+        Fault(
+            place=place.at("parts", part.index, spot=Spot.KEY),
+            code="part-not-used",
+            message=f"no step says what becomes of {part.called.lower()}",
+            help="name it in a step, or take it out of the parts",
+            severity=Severity.WARNING,
+        )
+        for part in parts
+        if part.index not in used and part.called.lower() not in told
+    ]

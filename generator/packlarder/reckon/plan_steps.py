@@ -1,0 +1,110 @@
+"""The steps of a dish: parts found, pots known, waters and minutes in plain numbers."""
+
+from collections.abc import Sequence
+from difflib import get_close_matches
+
+from packlarder.book.dish import Dish
+from packlarder.book.household import Household
+from packlarder.book.step import HeatedOn, Lid, Sentence, Step, Verb
+from packlarder.faults import Fault, Place, Spot
+from packlarder.figures.verbs import VERBS
+from packlarder.reckon.parts import find_part, unknown_part
+from packlarder.reckon.records import PlannedPart, PlannedStep
+
+NEEDS_MINUTES = frozenset({Verb.BOIL, Verb.SIMMER, Verb.FRY, Verb.BAKE, Verb.WARM})
+
+
+def plan_steps(
+    dish: Dish, household: Household, parts: Sequence[PlannedPart], place: Place, faults: list[Fault]
+) -> tuple[PlannedStep, ...]:
+    """Resolve the steps of a dish. Adds to `faults`."""
+    desk = _Desk(dish, household, parts, place, faults)
+    return tuple(desk.planned(index, step) for index, step in enumerate(dish.steps))
+
+
+class _Desk:
+    """What every step of one dish is resolved with."""
+
+    def __init__(
+        self, dish: Dish, household: Household, parts: Sequence[PlannedPart], place: Place, faults: list[Fault]
+    ) -> None:
+        self.dish = dish
+        self.household = household
+        self.parts = parts
+        self.place = place
+        self.faults = faults
+
+    def planned(self, index: int, step: Step | Sentence) -> PlannedStep:
+        """Resolve one step."""
+        if isinstance(step, Sentence):
+            return _sentence(index, step.sentence)
+        verb, place = step.verb, self.place.at("steps", index)
+        if verb in NEEDS_MINUTES and step.for_ is None and step.on is HeatedOn.STOVE:
+            self._fault(place.at(verb, spot=Spot.KEY), "no-minutes", f"`{verb}` does not say how long", "add `for: 8 min`")
+        minutes = step.wait or step.for_
+        return PlannedStep(
+            index=index,
+            verb=verb,
+            sentence="",
+            parts=self._parts(step, place.at(verb)),
+            fate=step.drain,
+            pot_ml=step.in_.base if step.in_ else None,
+            warmth=step.with_.warmth if step.with_ else None,
+            given_ml=step.with_.quantity.base if step.with_ and step.with_.quantity else None,
+            minutes=minutes.base if minutes else None,
+            until=step.until,
+            to_c=step.to.base if step.to else None,
+            heater=step.on is HeatedOn.HEATER,
+            pot=self._pot(step, place),
+            lid_on=VERBS[verb].lid_on if step.lid is None else step.lid is Lid.ON,
+            cosy=step.cosy,
+            say=step.say,
+        )
+
+    def _parts(self, step: Step, place: Place) -> tuple[int, ...]:
+        found: list[int] = []
+        for position, name in enumerate(step.parts):
+            index = find_part(self.dish, self.parts, name)
+            if index is None:
+                self.faults.append(unknown_part(name, self.parts, place.at(position)))
+            else:
+                found.append(index)
+        return tuple(found)
+
+    def _pot(self, step: Step, place: Place) -> str:
+        wanted = step.pot or self.dish.pot or self.household.usual_conditions.pot
+        if wanted in self.household.pots:
+            return wanted
+        if step.pot:
+            self._fault(place.at("pot"), "unknown-pot", f'no pot is called "{wanted}"', _known(wanted, self.household.pots))
+        return next(iter(self.household.pots))
+
+    def _fault(self, place: Place, code: str, message: str, help: str) -> None:
+        self.faults.append(Fault(place=place, code=code, message=message, help=help))
+
+
+def _known(wanted: str, names: object) -> str:
+    known = [str(name) for name in names] if isinstance(names, dict) else []
+    close = get_close_matches(wanted, known, n=1, cutoff=0.5)
+    return f"{f'did you mean `{close[0]}`? ' if close else ''}book.yaml knows: {', '.join(known)}"
+
+
+def _sentence(index: int, sentence: str) -> PlannedStep:
+    return PlannedStep(
+        index=index,
+        verb=None,
+        sentence=sentence,
+        parts=(),
+        fate=None,
+        pot_ml=None,
+        warmth=None,
+        given_ml=None,
+        minutes=None,
+        until="",
+        to_c=None,
+        heater=False,
+        pot="",
+        lid_on=False,
+        cosy=False,
+        say="",
+    )

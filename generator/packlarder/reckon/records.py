@@ -1,0 +1,269 @@
+"""What the sums hand on: a component worked out, a dish planned, a dish worked out for a number of servings.
+
+Weights are in g, waters in mL, times in minutes, temperatures in °C, all unrounded unless a name says `printed`.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+
+from packlarder.book.bring_back import Warmth, Way
+from packlarder.book.component import Component
+from packlarder.book.dish import Dish
+from packlarder.book.household import Pot, Stove
+from packlarder.book.step import Fate, Verb
+from packlarder.faults import Gap
+from packlarder.figures.allergens import Allergen
+from packlarder.figures.kinds import Cooking, Kind
+
+
+class YieldFrom(StrEnum):
+    """Where a yield comes from, most trusted first."""
+
+    BATCHES = "our batches"
+    STATED = "what we wrote down"
+    TABLE = "food table"
+    AS_IT_IS = "as it is"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Nutrients:
+    """What one gram holds; None is unknown, never nought."""
+
+    energy_kcal: float | None
+    protein_g: float | None
+    fat_g: float | None
+    carbohydrate_g: float | None
+    fibre_g: float | None
+    sugars_g: float | None
+    sodium_mg: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Yielded:
+    """What drying made of a food, per gram dry.
+
+    `fresh_g` is the fresh food one dry gram stands for and `lost_ml` the water it lost; both 1 and 0 for what is
+    carried as it is. `table_fresh_g` is the mass balance of the food table, where there is one to compare with.
+    """
+
+    fresh_g: float
+    lost_ml: float
+    dry_water: float | None
+    origin: YieldFrom
+    table_fresh_g: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WaterPerGram:
+    """The waters of one dry gram, by its component's own way. `takes_ml` is None where it is not known.
+
+    `assumed` says that offered or absorbed is our rule of thumb and not the household's own figure.
+    """
+
+    way: Way
+    warmth: Warmth
+    offered_ml: float
+    takes_ml: float | None
+    wait_min: float
+    stir_at_min: float | None
+    cosy: bool
+    assumed: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ComponentSums:
+    """A component worked out.
+
+    `kinds` are the kinds of all foods in it. `must_be_cooked` counts what the household raised. `grams_per` maps a
+    measure's word (`mL`, or a noun such as `portion`) to dry grams; `fresh_grams_per` a noun (`egg`) to fresh grams.
+    """
+
+    id: str
+    model: Component
+    kinds: frozenset[Kind]
+    must_be_cooked: Cooking
+    allergens: frozenset[Allergen]
+    traces: frozenset[Allergen]
+    yielded: Yielded | None
+    nutrients: Nutrients
+    water: WaterPerGram | None
+    grams_per: Mapping[str, float]
+    fresh_grams_per: Mapping[str, float]
+    gaps: tuple[Gap, ...]
+
+    @property
+    def raw(self) -> bool:
+        """Tell whether it bears the word RAW: it must be cooked to be safe."""
+        return self.must_be_cooked is Cooking.TO_BE_SAFE
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedPart:
+    """A part with its component; `dry_g` is for the servings the dish is written for."""
+
+    index: int
+    called: str
+    component: ComponentSums
+    dry_g: float
+    fixed: bool
+    eaten_share: float
+    instead: tuple[ComponentSums, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedStep:
+    """A step with its parts by index into the plan's parts; `verb` is None for a plain sentence."""
+
+    index: int
+    verb: Verb | None
+    sentence: str
+    parts: tuple[int, ...]
+    fate: Fate | None
+    pot_ml: float | None
+    warmth: Warmth | None
+    given_ml: float | None
+    minutes: float | None
+    until: str
+    to_c: float | None
+    heater: bool
+    pot: str
+    lid_on: bool
+    cosy: bool
+    say: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlannedPack:
+    """A pack with its parts by index, and packs inside it. `written` is false where it was worked out."""
+
+    number: str
+    called: str
+    parts: tuple[int, ...]
+    inside: "tuple[PlannedPack, ...]"
+    sachet: bool
+    written: bool
+
+    @property
+    def all_parts(self) -> tuple[int, ...]:
+        """Give the parts in it, those of packs inside included."""
+        return (*self.parts, *(part for pack in self.inside for part in pack.all_parts))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DishPlan:
+    """A dish with everything resolved that does not change with the number of servings.
+
+    `way_of[i]` is the way of water that the steps give part i (None: none). `loose` are parts that travel in their
+    own tub. `pots` and `stove` are the household's.
+    """
+
+    id: str
+    model: Dish
+    parts: tuple[PlannedPart, ...]
+    steps: tuple[PlannedStep, ...]
+    packs: tuple[PlannedPack, ...]
+    loose: tuple[int, ...]
+    way_of: tuple[Way | None, ...]
+    stove_name: str
+    stove: Stove
+    pot_name: str
+    pots: Mapping[str, Pot]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Conditions:
+    """Where and in what weather a dish is cooked."""
+
+    height_m: float
+    air_c: float
+    water_c: float
+    heater_water_carried: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PartSums:
+    """A part worked out for a number of servings. `fresh_g` is None for what stands for nothing fresh."""
+
+    dry_g: float
+    fresh_g: float | None
+    way: Way | None
+    offered_ml: float
+    absorbed_ml: float | None
+    drained_ml: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WaterSums:
+    """The water to carry for a dish, in whole mL; each drop stands in one field only, and they add up to `carry_ml`."""
+
+    in_food_ml: int
+    drained_away_ml: int
+    pot_ml: int
+    boiled_off_ml: int
+    drink_ml: int
+    heater_ml: int
+    spare_ml: int
+    carry_ml: int
+    hot_ml: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StepSums:
+    """A step worked out: when it starts, what it takes of the cook and the clock, its water, rounds and heat.
+
+    `water_ml` is the fresh water it takes, `from_drain_ml` what the pot holds already of drained water; `drained_ml` is
+    what a drain pours off. `cook_min` counts all rounds. `steeped_c` is the temperature that a steeped or heater-warmed
+    food ends at.
+    """
+
+    start_min: float
+    end_min: float
+    boil_up_min: float
+    cook_min: float
+    wait_min: float
+    water_ml: float
+    from_drain_ml: float
+    drained_ml: float
+    heater_ml: float
+    boiled_off_ml: float
+    rounds: int
+    heat_kj: float
+    steeped_c: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ClockSums:
+    """Minutes from the first move to the plate, and what of them is soaking and heating."""
+
+    minutes: int
+    soak_minutes: int
+    heat_minutes: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HeatSums:
+    """What a dish burns. `fuel_g` is rounded up with the household's margin; None where it can not be worked out."""
+
+    boiling_point_c: float
+    fuel: str
+    fuel_g: int | None
+    energy_kj: float
+    time_factor: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DishSums:
+    """A dish worked out for one number of servings under given conditions."""
+
+    servings: int
+    conditions: Conditions
+    parts: tuple[PartSums, ...]
+    steps: tuple[StepSums, ...]
+    water: WaterSums
+    clock: ClockSums
+    heat: HeatSums
+    weight_g: float
+    per_serving: Nutrients
+    incomplete: frozenset[str]
+    gaps: tuple[Gap, ...]
