@@ -1,0 +1,31 @@
+"""The safety rules: what applies to a component or dish, what is to be said, and who says so.
+
+Opens nothing, prints nothing.
+"""
+
+from packlarder.safety.rule import ComponentRule, DishRule, Finding, Rule, Shows, Subject
+from packlarder.safety.rules import (
+    RULES,
+    check_component,
+    check_dish,
+    faults_of,
+    general_cautions,
+    in_the_booklet,
+    on_the_page,
+)
+
+__all__ = [
+    "RULES",
+    "ComponentRule",
+    "DishRule",
+    "Finding",
+    "Rule",
+    "Shows",
+    "Subject",
+    "check_component",
+    "check_dish",
+    "faults_of",
+    "general_cautions",
+    "in_the_booklet",
+    "on_the_page",
+]

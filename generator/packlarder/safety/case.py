@@ -1,0 +1,157 @@
+"""What a rule is shown: a component, or a dish with its clock and the journeys of its food, and where they stand."""
+
+from collections.abc import Iterable, Iterator
+from packlarder.book.book import component_place, dish_place
+from packlarder.book.component import Component
+from packlarder.book.household import Household
+from packlarder.book.step import Verb
+from packlarder.faults import Place, Spot
+from packlarder.figures.kinds import Cooking, Group, Kind
+from packlarder.reckon.records import ComponentSums, DishPlan, DishSums, PlannedPack, PlannedPart, PlannedStep
+from packlarder.safety.food import follow
+from packlarder.safety.heat import groups_of, perishable, raw_kinds, rows_asked
+from packlarder.safety.hit import Hit
+from packlarder.safety.journey import Journey, Trail
+
+
+class ComponentCase:
+    """A component that is held against the rules."""
+
+    def __init__(self, sums: ComponentSums, household: Household) -> None:
+        self.sums = sums
+        self.household = household
+        self.place = component_place(sums.id)
+
+    @property
+    def model(self) -> Component:
+        """Give the component as written."""
+        return self.sums.model
+
+    @property
+    def raw_kinds(self) -> frozenset[Kind]:
+        """Give the kinds in it that are raw and must be cooked to be safe."""
+        return raw_kinds(self.sums)
+
+    @property
+    def groups(self) -> frozenset[Group]:
+        """Give the groups of the kinds in it."""
+        return groups_of(self.sums.kinds)
+
+    def hit(self, key: str, **words: str) -> Hit:
+        """Make a hit at a key of the component's file."""
+        return Hit(places=(self.place.at(key),), words={"component": self.model.name, **words})
+
+
+class DishCase:
+    """A dish that is held against the rules; `sums` is None where it could not be worked out.
+
+    What most rules ask for is worked out once: `raw` are the parts that must be cooked to be safe, `perishable` those
+    that the two-hour limit holds for, `asked` the rows of the temperature table, each with whether it is asked raw.
+    """
+
+    __slots__ = (
+        "air_c",
+        "asked",
+        "height_m",
+        "heater_steps",
+        "here",
+        "household",
+        "kinds",
+        "perishable",
+        "place",
+        "plan",
+        "raw",
+        "ready_at",
+        "sums",
+        "trail",
+        "verbs",
+    )
+
+    def __init__(self, plan: DishPlan, sums: DishSums | None, household: Household) -> None:
+        self.plan = plan
+        self.sums = sums
+        self.household = household
+        self.place = dish_place(plan.id)
+        self.here = Hit(places=(self.place,))
+        self.raw = [part for part in plan.parts if part.component.must_be_cooked is Cooking.TO_BE_SAFE]
+        self.perishable = [part for part in plan.parts if perishable(part.component.kinds)]
+        self.kinds = frozenset().union(*[part.component.kinds for part in plan.parts])
+        self.asked = {row for part in plan.parts for row in rows_asked(part.component)}
+        self.verbs = {step.verb for step in plan.steps}
+        self.heater_steps = [step for step in plan.steps if step.heater]
+        self.trail = follow(plan, household.authority)
+        usual = household.usual_conditions
+        self.height_m = usual.height.base if sums is None else sums.conditions.height_m
+        self.air_c = usual.air.base if sums is None else sums.conditions.air_c
+        self.ready_at = 0.0 if sums is None else max([step.end_min for step in sums.steps], default=0.0)
+
+    def journey(self, part: PlannedPart) -> Journey:
+        """Give the journey of a part."""
+        return self.trail.journeys[part.index]
+
+    def raw_with(self, kind: Kind) -> Iterator[PlannedPart]:
+        """Give the raw parts that hold a kind raw."""
+        return (part for part in self.raw if kind in raw_kinds(part.component))
+
+    def steps_with(self, part: int, *verbs: Verb) -> Iterator[PlannedStep]:
+        """Give the steps with one of these verbs that name a part, those on a heater left out."""
+        return (step for step in self.plan.steps if step.verb in verbs and part in step.parts and not step.heater)
+
+    def minutes(self, step: PlannedStep) -> float:
+        """Give how long a step lasts: as it says, as the clock has it, or as its parts' components say."""
+        if step.minutes is not None:
+            return step.minutes
+        if self.sums is not None:
+            return self.sums.steps[step.index].wait_min
+        waters = (self.plan.parts[index].component.water for index in step.parts)
+        return max((water.wait_min for water in waters if water is not None), default=0.0)
+
+    def step_place(self, index: int) -> Place:
+        """Give the place of a step: its verb, or the sentence."""
+        verb = self.plan.steps[index].verb
+        place = self.place.at("steps", index)
+        return place if verb is None else place.at(verb.value, spot=Spot.KEY)
+
+    def part_place(self, part: PlannedPart) -> Place:
+        """Give the place of a part's line in the dish."""
+        return self.place.at("parts", part.index, self.plan.model.parts[part.index].name, spot=Spot.KEY)
+
+    def pack_place(self, pack: PlannedPack) -> Place:
+        """Give the place of a pack; of one that was worked out, the list of parts."""
+        if not pack.written:
+            return self.place.at("parts", spot=Spot.KEY)
+        outer, _, nth = pack.number.partition(".")
+        place = self.place.at("packs", int(outer) - 1)
+        if not nth:
+            return place
+        holds = self.plan.model.packs[int(outer) - 1].holds
+        inner = [position for position, item in enumerate(holds) if not isinstance(item, str)]
+        return place.at(inner[int(nth) - 1])
+
+    def packs(self) -> Iterator[PlannedPack]:
+        """Give every pack, those inside packs too."""
+        waiting = list(self.plan.packs)
+        while waiting:
+            pack = waiting.pop(0)
+            yield pack
+            waiting = [*pack.inside, *waiting]
+
+    def hit(self, part: PlannedPart, step: int | None, *also: Place, **words: str) -> Hit:
+        """Make a hit about a part at a step (None: at its line in the dish), naming its component's file as well."""
+        source = component_place(part.component.id)
+        here = (self.part_place(part),) if step is None else (self.step_place(step), self.part_place(part))
+        return Hit(places=(*here, *also, source), words={"part": spoken(part), **words})
+
+    def note(self, **words: str) -> Hit:
+        """Make a hit about the dish as a whole."""
+        return Hit(places=(self.place,), words=words) if words else self.here
+
+
+def spoken(part: PlannedPart) -> str:
+    """Give a part's name as it stands inside a sentence."""
+    return part.called.lower()
+
+
+def listed(names: Iterable[str]) -> str:
+    """Give names as a list to read, each once."""
+    return ", ".join(dict.fromkeys(names))

@@ -1,0 +1,37 @@
+"""The figures that the rules measure by, each taken from a fact."""
+
+from packlarder.figures.facts import FACTS
+from packlarder.figures.figure import Figure, Standing
+
+
+def _limit(name: str, value: float, unit: str, fact: str) -> Figure:
+    found = FACTS[fact]
+    return Figure(name=name, value=value, unit=unit, source=found.source, standing=found.standing)
+
+
+WET_TIME = _limit("longest time that perishable food stands wet", 120, "min", "T2-18")
+WET_TIME_HOT = _limit("longest time that perishable food stands wet on a hot day", 60, "min", "T2-18")
+HOT_DAY = _limit("air temperature above which a day counts as hot", 32, "°C", "T2-02")
+SOAK_TIME = _limit("longest soak without a refrigerator", 120, "min", "T6-09")
+EGG_TIME = _limit("longest time that raw egg stands mixed", 60, "min", "T2-16")
+RICE_TIME = _limit("longest time that cooked rice stands warm", 60, "min", "T7-08")
+
+KIDNEY_SOAK = _limit("soak of kidney beans, at least", 300, "min", "T7-02")
+KIDNEY_BOIL = _limit("boil of kidney beans, at least", 30, "min", "T7-02")
+
+BOIL_LONGER_ABOVE = _limit("height above which water is boiled for 3 min", 1500, "m", "T8-03")
+COOK_LONGER_ABOVE = _limit("height above which meat takes noticeably longer", 914, "m", "T14-01")
+LEGUMES_ABOVE = Figure(
+    name="height above which dry legumes take more than three times as long",
+    value=3000,
+    unit="m",
+    source="10^((99.97 - T)/z) with z = 19 K and water boiling at about 90 °C: 3.4 times",
+    standing=Standing.COMPUTED,
+)
+OILY_ABOVE = Figure(
+    name="share of fat above which a dried food counts as oily",
+    value=0.20,
+    unit="of the weight",
+    source="dried 80/20 beef holds 37 % and dried egg 44 %, dried lean meat under 15 %; our choice",
+    standing=Standing.COMMON_PRACTICE,
+)

@@ -1,0 +1,69 @@
+"""All rules in one tuple, and what comes of holding a book against them."""
+
+from collections.abc import Iterable
+
+from packlarder.book.household import Household
+from packlarder.faults import Fault, Severity
+from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
+from packlarder.safety import beans_and_grains, cooking, drying, field, people, raw, sachets, water
+from packlarder.safety.case import ComponentCase, DishCase
+from packlarder.safety.hit import Hit
+from packlarder.safety.rule import ComponentRule, DishRule, Finding, Rule, Shows
+
+RULES: tuple[Rule, ...] = (
+    *raw.RULES,
+    *beans_and_grains.RULES,
+    *sachets.RULES,
+    *cooking.RULES,
+    *water.RULES,
+    *people.RULES,
+    *field.RULES,
+    *drying.RULES,
+)
+"""Every rule, each file's together, what matters most to a cook first."""
+
+_OF_COMPONENTS = tuple(rule for rule in RULES if isinstance(rule, ComponentRule))
+_OF_DISHES = tuple(rule for rule in RULES if isinstance(rule, DishRule))
+
+
+def check_component(sums: ComponentSums, household: Household) -> tuple[Finding, ...]:
+    """Hold a component against the rules."""
+    case = ComponentCase(sums, household)
+    return tuple(_finding(rule, hit) for rule in _OF_COMPONENTS for hit in rule.check(case))
+
+
+def check_dish(plan: DishPlan, sums: DishSums | None, household: Household) -> tuple[Finding, ...]:
+    """Hold a dish against the rules, general cautions that apply to it included.
+
+    `sums` is None where the dish could not be worked out; then rules that need its clock or heat keep still.
+    """
+    case = DishCase(plan, sums, household)
+    return tuple(_finding(rule, hit) for rule in _OF_DISHES for hit in rule.check(case))
+
+
+def general_cautions() -> tuple[Rule, ...]:
+    """Give the rules that stand once, at the front of the booklet and on one page of the site."""
+    return tuple(rule for rule in RULES if rule.shows is Shows.FRONT)
+
+
+def on_the_page(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    """Give the findings that a page or label shows beside what it is about, the gravest first."""
+    own = [finding for finding in findings if finding.rule.shows is not Shows.FRONT]
+    return tuple(sorted(own, key=lambda finding: _GRAVEST.index(finding.severity)))
+
+
+def in_the_booklet(findings: Iterable[Finding], most: int = 3) -> tuple[Finding, ...]:
+    """Give the few findings that a tired cook needs in the field, in the order of `RULES`; at most `most`."""
+    return tuple(finding for finding in findings if finding.rule.shows is Shows.FIELD)[:most]
+
+
+def faults_of(findings: Iterable[Finding]) -> tuple[Fault, ...]:
+    """Give as faults what is to be mended: errors and warnings. A note is for the page, there is nothing to mend."""
+    return tuple(finding.fault for finding in findings if finding.severity is not Severity.NOTE)
+
+
+_GRAVEST = (Severity.ERROR, Severity.WARNING, Severity.NOTE)
+
+
+def _finding(rule: Rule, hit: Hit) -> Finding:
+    return Finding(rule=rule, places=hit.places, words=hit.words, facts=hit.facts or rule.facts)

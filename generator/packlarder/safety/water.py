@@ -1,0 +1,219 @@
+"""Water: what it warms, how long food may stand in it, and what may be drunk."""
+
+from collections.abc import Iterator
+
+from packlarder.book.bring_back import Warmth
+from packlarder.book.step import Verb
+from packlarder.faults import Severity
+from packlarder.figures.kinds import Group, Kind
+from packlarder.figures.verbs import VERBS
+from packlarder.reckon.records import PlannedPart, PlannedStep
+from packlarder.safety.case import DishCase
+from packlarder.safety.heat import groups_of
+from packlarder.safety.hit import Hit
+from packlarder.safety.limits import (
+    BOIL_LONGER_ABOVE,
+    EGG_TIME,
+    HOT_DAY,
+    SOAK_TIME,
+    WET_TIME,
+    WET_TIME_HOT,
+)
+from packlarder.safety.rule import DishRule, Shows
+from packlarder.safety.wording import degrees
+
+_GIVES_WATER = frozenset(Verb(word) for word, does in VERBS.items() if does.gives_water)
+_BOILS_OR_BAKES = tuple(Verb(word) for word, does in VERBS.items() if does.cooks)
+_ON_STOVE = tuple(Verb(word) for word, does in VERBS.items() if does.on_stove)
+
+
+def steeping_only_warms(case: DishCase) -> Iterator[Hit]:
+    """Say how warm poured-on water leaves the food."""
+    if Verb.POUR_OVER in case.verbs:
+        poured = [step for step in case.plan.steps if step.verb is Verb.POUR_OVER and not step.heater]
+        yield from _ends_at(case, poured)
+
+
+def heater_only_warms(case: DishCase) -> Iterator[Hit]:
+    """Say how warm a ration heater leaves the food."""
+    yield from _ends_at(case, list(case.heater_steps))
+
+
+def eat_within_two_hours(case: DishCase) -> Iterator[Hit]:
+    """Ask to eat perishable food soon once it is wet."""
+    if not _hot(case) and _wet_perishable(case):
+        yield case.here
+
+
+def hot_day(case: DishCase) -> Iterator[Hit]:
+    """Ask to eat perishable food sooner on a hot day."""
+    if _hot(case) and _wet_perishable(case):
+        yield case.here
+
+
+def stands_too_long(case: DishCase) -> Iterator[Hit]:
+    """Find perishable food that stands wet too long before it is heated or eaten, by the dish's own clock."""
+    if case.sums is None:
+        return
+    limit = (WET_TIME_HOT if _hot(case) else WET_TIME).value
+    for part in case.perishable:
+        at, minutes = case.journey(part).wet_at, _stands(case, part)
+        if minutes > limit:
+            yield case.hit(part, at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
+
+
+def long_soak(case: DishCase) -> Iterator[Hit]:
+    """Find soaks that outlast what is safe without a refrigerator; beans that are boiled afterwards may soak longer."""
+    for step in case.plan.steps:
+        if step.verb is not Verb.SOAK or case.minutes(step) <= SOAK_TIME.value:
+            continue
+        parts = [case.plan.parts[index] for index in step.parts]
+        if any(groups_of(part.component.kinds) != _LEGUMES or not case.journey(part).cooked for part in parts):
+            minutes, limit = f"{case.minutes(step):.0f}", f"{SOAK_TIME.value:g}"
+            yield Hit(places=(case.step_place(step.index),), words={"minutes": minutes, "limit": limit})
+
+
+_LEGUMES = frozenset({Group.LEGUME})
+
+
+def mix_egg_late(case: DishCase) -> Iterator[Hit]:
+    """Ask to mix raw egg just before it is cooked."""
+    eggs = list(case.raw_with(Kind.EGG))
+    if eggs:
+        yield case.here
+
+
+def egg_stands(case: DishCase) -> Iterator[Hit]:
+    """Find raw egg that stands mixed for long before it is cooked."""
+    if case.sums is None:
+        return
+    for part in case.raw_with(Kind.EGG):
+        minutes = _stands(case, part)
+        if minutes > EGG_TIME.value:
+            yield case.hit(part, case.journey(part).wet_at, minutes=f"{minutes:.0f}", limit=f"{EGG_TIME.value:g}")
+
+
+def treat_the_water(case: DishCase) -> Iterator[Hit]:
+    """Ask for treated water where some of it reaches a mouth without a boil."""
+    unboiled = [part for part in case.plan.parts if _drinks_unboiled(case, part)]
+    if unboiled:
+        yield case.here
+
+
+def filters_let_through(case: DishCase) -> Iterator[Hit]:
+    """Say what a filter lets through, for dishes whose water is not boiled."""
+    if any(_drinks_unboiled(case, part) for part in case.plan.parts):
+        yield case.here
+
+
+def boil_longer_up_high(case: DishCase) -> Iterator[Hit]:
+    """Ask to boil wild water longer at height."""
+    if case.height_m > BOIL_LONGER_ABOVE.value and _takes_water(case):
+        yield case.here
+
+
+def wild_water(case: DishCase) -> Iterator[Hit]:
+    """Ask to treat wild water."""
+    if _takes_water(case):
+        yield case.here
+
+
+def sea_water(case: DishCase) -> Iterator[Hit]:
+    """Keep sea water out of food."""
+    if _takes_water(case):
+        yield case.here
+
+
+def _ends_at(case: DishCase, steps: list[PlannedStep]) -> Iterator[Hit]:
+    """Make one hit for steps that only warm, with the lowest temperature at which one of them ends, if it is known."""
+    if not steps:
+        return
+    places = tuple(case.step_place(step.index) for step in steps)
+    ends = [] if case.sums is None else [case.sums.steps[step.index].steeped_c for step in steps]
+    known = [end for end in ends if end is not None]
+    yield Hit(places=places, words={"degrees": degrees(min(known))} if known else {})
+
+
+def _hot(case: DishCase) -> bool:
+    return case.air_c > HOT_DAY.value
+
+
+def _takes_water(case: DishCase) -> bool:
+    return not _GIVES_WATER.isdisjoint(case.verbs)
+
+
+def _wet_perishable(case: DishCase) -> bool:
+    return any(case.journey(part).wet_at is not None for part in case.perishable)
+
+
+def _stands(case: DishCase, part: PlannedPart) -> float:
+    """Give how long a part stands wet: from when its water goes in until the stove heats it, or until the plate."""
+    wet_at = case.journey(part).wet_at
+    if wet_at is None or case.sums is None:
+        return 0.0
+    heated = (step.index for step in case.steps_with(part.index, *_ON_STOVE) if step.index >= wet_at)
+    first = next(heated, None)
+    ends = case.ready_at if first is None else case.sums.steps[first].start_min
+    return ends - case.sums.steps[wet_at].start_min
+
+
+def _drinks_unboiled(case: DishCase, part: PlannedPart) -> bool:
+    """Tell whether a part takes water that never boils, before or after it is given."""
+    wet_at = case.journey(part).wet_at
+    if wet_at is None or case.journey(part).cooked:
+        return False
+    step, water = case.plan.steps[wet_at], part.component.water
+    if step.verb is Verb.POUR_OVER or VERBS[step.verb or Verb.WAIT].on_stove:
+        return False
+    warmth = step.warmth or (Warmth.COLD if water is None else water.warmth)
+    later = case.steps_with(part.index, *_BOILS_OR_BAKES)
+    return warmth is not Warmth.BOILING and not any(True for _ in later)
+
+
+RULES = (
+    DishRule(
+        id="steeping-only-warms",
+        severity=Severity.NOTE,
+        facts=("T1-11", "T6-11"),
+        shows=Shows.FIELD,
+        check=steeping_only_warms,
+    ),
+    DishRule(
+        id="heater-only-warms",
+        severity=Severity.NOTE,
+        facts=("T10-09", "T10-02"),
+        shows=Shows.FIELD,
+        check=heater_only_warms,
+    ),
+    DishRule(id="stands-too-long", severity=Severity.WARNING, facts=("T2-18", "T2-02"), check=stands_too_long),
+    DishRule(id="long-soak", severity=Severity.WARNING, facts=("T6-09", "T6-07"), check=long_soak),
+    DishRule(id="egg-stands", severity=Severity.WARNING, facts=("T2-16",), check=egg_stands),
+    DishRule(id="hot-day", severity=Severity.NOTE, facts=("T2-02", "T2-18"), shows=Shows.FIELD, check=hot_day),
+    DishRule(
+        id="mix-egg-late", severity=Severity.NOTE, facts=("T2-15", "T2-16"), shows=Shows.FIELD, check=mix_egg_late
+    ),
+    DishRule(
+        id="treat-the-water",
+        severity=Severity.NOTE,
+        facts=("T8-14", "T6-11"),
+        shows=Shows.FIELD,
+        check=treat_the_water,
+    ),
+    DishRule(id="boil-longer-up-high", severity=Severity.NOTE, facts=("T8-03", "T8-02"), check=boil_longer_up_high),
+    DishRule(
+        id="eat-within-two-hours",
+        severity=Severity.NOTE,
+        facts=("T2-02", "T2-18"),
+        shows=Shows.FRONT,
+        check=eat_within_two_hours,
+    ),
+    DishRule(id="wild-water", severity=Severity.NOTE, facts=("T8-15", "T8-03"), shows=Shows.FRONT, check=wild_water),
+    DishRule(
+        id="filters-let-through",
+        severity=Severity.NOTE,
+        facts=("T8-12", "T8-13"),
+        shows=Shows.FRONT,
+        check=filters_let_through,
+    ),
+    DishRule(id="sea-water", severity=Severity.NOTE, facts=("T8-07",), shows=Shows.FRONT, check=sea_water),
+)

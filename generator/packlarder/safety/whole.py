@@ -1,0 +1,60 @@
+"""A whole book, worked out and held against every rule."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from packlarder.book.book import Book
+from packlarder.faults import Fault
+from packlarder.reckon.components import reckon_components
+from packlarder.reckon.dish import usual_conditions, work_out
+from packlarder.reckon.plan import plan_dish
+from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
+from packlarder.safety.rule import Finding
+from packlarder.safety.rules import check_component, check_dish, faults_of
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckedBook:
+    """A book with its sums at the usual servings, what the rules found, and all that is wrong. Mappings go by id.
+
+    What could not be worked out is missing from the mappings, and `faults` says why.
+    """
+
+    book: Book
+    components: Mapping[str, ComponentSums]
+    plans: Mapping[str, DishPlan]
+    usual: Mapping[str, DishSums]
+    component_findings: Mapping[str, tuple[Finding, ...]]
+    dish_findings: Mapping[str, tuple[Finding, ...]]
+    faults: tuple[Fault, ...]
+
+
+def check_book(book: Book) -> CheckedBook:
+    """Work out every component and dish of a book and hold them against the rules."""
+    household = book.household
+    components, found = reckon_components(book)
+    faults = list(found)
+    component_findings = {id: check_component(sums, household) for id, sums in components.items()}
+    conditions = usual_conditions(household)
+    plans: dict[str, DishPlan] = {}
+    usual: dict[str, DishSums] = {}
+    dish_findings: dict[str, tuple[Finding, ...]] = {}
+    for id in book.dishes:
+        plan, wrong = plan_dish(book, components, id)
+        faults += wrong
+        if plan is not None:
+            plans[id] = plan
+            usual[id] = work_out(plan, household.servings, conditions, household.margins.fuel.base)
+            dish_findings[id] = check_dish(plan, usual[id], household)
+    for findings in (*component_findings.values(), *dish_findings.values()):
+        faults += faults_of(findings)
+    return CheckedBook(
+        book=book,
+        components=components,
+        plans=MappingProxyType(plans),
+        usual=MappingProxyType(usual),
+        component_findings=MappingProxyType(component_findings),
+        dish_findings=MappingProxyType(dish_findings),
+        faults=tuple(faults),
+    )

@@ -1,0 +1,135 @@
+"""Cases for the rules: small files, read and worked out by the real reader and the real sums.
+
+A case is a YAML file with some of these keys:
+
+    why:         what it shows, one sentence
+    book:        keys of book.yaml that it writes anew (`usual conditions` is merged)
+    components:  components that it adds to those of larder.yaml, or writes anew
+    component:   the component that the rule is held against, or
+    dish:        the dish; `parts`, `steps` and what else it says; name, meal and servings are filled in
+    says:        words that the finding must say (only in a case that fires)
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from typing import TypeAlias
+
+import yaml
+
+from packlarder.book.book import Book
+from packlarder.book.household import Household
+from packlarder.book.read import read_book
+from packlarder.faults import has_errors
+from packlarder.reckon.components import reckon_components
+from packlarder.reckon.dish import usual_conditions, work_out
+from packlarder.reckon.plan import plan_dish
+from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
+from packlarder.safety import ComponentRule, DishRule, Finding, Rule, check_component, check_dish
+from packlarder.safety.case import ComponentCase, DishCase
+from packlarder.safety.hit import Hit
+
+HERE = Path(__file__).parent
+CASES = HERE / "cases"
+DISH = "dish"
+FUEL_MARGIN = 0.2
+
+Tree: TypeAlias = Mapping[str, "Tree | list[Tree] | str"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Case:
+    """A case, worked out: a component, or a dish with its sums."""
+
+    household: Household
+    component: ComponentSums | None = None
+    plan: DishPlan | None = None
+    sums: DishSums | None = None
+    says: str = ""
+
+    def findings(self) -> tuple[Finding, ...]:
+        """Hold it against all rules."""
+        if self.component is not None:
+            return check_component(self.component, self.household)
+        assert self.plan is not None
+        return check_dish(self.plan, self.sums, self.household)
+
+    def hits(self, rule: Rule) -> list[Hit]:
+        """Hold it against one rule."""
+        if isinstance(rule, ComponentRule):
+            assert self.component is not None, f"{rule.id} is about components: the case must name one"
+            return list(rule.check(ComponentCase(self.component, self.household)))
+        assert isinstance(rule, DishRule)
+        assert self.plan is not None, f"{rule.id} is about dishes: the case must hold one"
+        return list(rule.check(DishCase(self.plan, self.sums, self.household)))
+
+    def fired(self) -> set[str]:
+        """Give the ids of the rules that apply."""
+        return {finding.rule.id for finding in self.findings()}
+
+
+def read_case(path: Path) -> Case:
+    """Read and work out the case in a file."""
+    return build(path.read_text("utf-8"))
+
+
+def build(text: str) -> Case:
+    """Work out a case from its text; fails if its files have faults that the reader or the planner calls errors."""
+    written = _load(text)
+    book = _book(written)
+    components, faults = reckon_components(book)
+    assert not has_errors(faults), faults
+    says = str(written.get("says", ""))
+    if "component" in written:
+        return Case(household=book.household, component=components[str(written["component"])], says=says)
+    plan, faults = plan_dish(book, components, DISH)
+    assert plan is not None, faults
+    assert not has_errors(faults), faults
+    sums = work_out(plan, plan.model.serves, usual_conditions(book.household), FUEL_MARGIN)
+    return Case(household=book.household, plan=plan, sums=sums, says=says)
+
+
+def _book(written: Tree) -> Book:
+    components = {**_larder(), **_mapping(written, "components")}
+    files = {"book.yaml": _bytes(_household(_mapping(written, "book")))}
+    files |= {f"components/{id}.yaml": _bytes(one) for id, one in components.items()}
+    if "dish" in written:
+        dish = {"name": "Dish", "meal": "supper", "serves": "2", **_mapping(written, "dish")}
+        files[f"dishes/{DISH}.yaml"] = _bytes(dish)
+    read = read_book(files)
+    assert read.book is not None, read.faults
+    assert not has_errors(read.faults), read.faults
+    return read.book
+
+
+def _household(own: Tree) -> Tree:
+    base = _load((HERE / "book.yaml").read_text("utf-8"))
+    usual = {**_mapping(base, "usual conditions"), **_mapping(own, "usual conditions")}
+    return {**base, **own, "usual conditions": usual}
+
+
+@cache
+def _larder() -> Tree:
+    return _load((HERE / "larder.yaml").read_text("utf-8"))
+
+
+def _mapping(tree: Tree, key: str) -> Tree:
+    found = tree.get(key, {})
+    assert isinstance(found, Mapping), f"`{key}` must hold keys"
+    return found
+
+
+def _load(text: str) -> Tree:
+    loaded = yaml.load(text, Loader=yaml.BaseLoader)  # noqa: S506 - the plainest loader: every scalar is text
+    assert isinstance(loaded, dict)
+    return loaded
+
+
+def _bytes(tree: object) -> bytes:
+    return yaml.safe_dump(tree, allow_unicode=True, sort_keys=False).encode()
+
+
+def case_files() -> list[Path]:
+    """Give the files of all cases."""
+    return sorted(CASES.rglob("*.yaml"))

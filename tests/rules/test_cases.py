@@ -1,0 +1,48 @@
+"""Every rule has a case that fires it and one that must not; both are found by walking."""
+
+from pathlib import Path
+
+import pytest
+from tests.rules.build import CASES, case_files, read_case
+
+from packlarder.safety import RULES, Rule, Shows
+from packlarder.safety.texts import MOST_WORDS
+
+FIRES, QUIET = "fires", "quiet"
+RULE_OF = {rule.id: rule for rule in RULES}
+
+
+def name_of(path: Path) -> str:
+    """Name a case by its rule and file."""
+    return path.relative_to(CASES).with_suffix("").as_posix()
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+def test_every_rule_has_both_cases(rule: Rule) -> None:
+    """A rule without a case that fires it, or without one that must not, is not tested."""
+    names = {path.stem.split("-")[0] for path in (CASES / rule.id).glob("*.yaml")}
+    assert names == {FIRES, QUIET}
+
+
+def test_every_case_has_a_rule() -> None:
+    """A folder of cases that no rule bears the name of is a case that nobody runs."""
+    assert {path.parent.name for path in case_files()} == set(RULE_OF)
+
+
+@pytest.mark.parametrize("path", case_files(), ids=name_of)
+def test_case(path: Path) -> None:
+    """A case that is called `fires` fires its rule and says what it should; one called `quiet` does not."""
+    rule, case = RULE_OF[path.parent.name], read_case(path)
+    hits = case.hits(rule)
+    if path.stem.startswith(QUIET):
+        assert hits == []
+        return
+    assert hits, "the rule keeps still"
+    found = [finding for finding in case.findings() if finding.rule is rule]
+    assert len(found) == len(hits)
+    for finding in found:
+        assert finding.places
+        assert "{" not in finding.text
+        assert case.says in finding.text
+        if rule.shows is not Shows.PAGE or finding.severity == "note":
+            assert len(finding.text.split()) <= MOST_WORDS
