@@ -181,6 +181,12 @@ def test_steeping_ends_by_shelter(shelter: Shelter, end_c: float) -> None:
     assert steep_end_c(start_c, 10, 15, 300, 110, shelter) == pytest.approx(end_c, abs=0.5)
 
 
+def test_a_larger_meal_keeps_its_heat_as_its_surface_allows() -> None:
+    """Eight times the meal has four times the surface, so it takes twice as long to cool as far."""
+    small_c = steep_end_c(85, 10, 15, 300, 110, Shelter.STILL)
+    assert steep_end_c(85, 10, 30, 2400, 880, Shelter.STILL) == pytest.approx(small_c)
+
+
 @given(
     minutes=st.floats(min_value=0, max_value=240),
     water_ml=st.floats(min_value=50, max_value=3000),

@@ -56,6 +56,8 @@ def read(text: str) -> float:
         (1.5 * CUP_ML, "1½ cups"),
         (2 * CUP_ML + TBSP_ML, "2 cups + 1 tbsp"),
         (7 * CUP_ML / 3, "2⅓ cups"),
+        (11 * CUP_ML, "11 cups"),
+        (11.8 * CUP_ML, "11¾ cups"),
         (12 * CUP_ML, "3 quarts"),
         (13 * CUP_ML, "3 quarts + 1 cup"),
         (5000, "5 quarts + 1 cup"),  # 5000 / 236.59 = 21.13 cups

@@ -36,6 +36,7 @@ from packlarder.measure import (
     singular,
     written,
 )
+from packlarder.measure.rounding import on_ladder
 
 AMOUNT = (Dimension.WEIGHT, Dimension.VOLUME)
 CUP_ML = 236.5882365  # NIST Handbook 44, exact
@@ -542,6 +543,13 @@ def test_no_amount_is_not_printed(printer: object, bad: float) -> None:
     assert callable(printer)
     with pytest.raises(ValueError, match="no amount"):
         printer(bad)
+
+
+def test_a_ladder_must_reach_up_to_what_is_rounded() -> None:
+    """A ladder that ends too low is a bug of ours and says so."""
+    assert on_ladder(0.44, ((1, 0.1), (10, 1))) == (4, 0.1)
+    with pytest.raises(ValueError, match="above the last rung"):
+        on_ladder(11, ((1, 0.1), (10, 1)))
 
 
 def test_every_unit_is_read_by_every_one_of_its_words() -> None:

@@ -43,6 +43,8 @@ class Book:
     components: Mapping[str, Component] = field(default_factory=lambda: MappingProxyType({}))
     dishes: Mapping[str, Dish] = field(default_factory=lambda: MappingProxyType({}))
     pages: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
+    unread: frozenset[str] = frozenset()
+    """Files that were there and could not be read; whoever names what they hold is not to blame."""
 
     @cached_property
     def component_ids(self) -> Mapping[str, str]:
@@ -53,6 +55,10 @@ class Book:
     def dish_ids(self) -> Mapping[str, str]:
         """Give the id for each way of calling a dish: id, name, former id."""
         return _ids({id: (one.name, one.formerly) for id, one in self.dishes.items()})
+
+    def has_unread_component(self, name: str) -> bool:
+        """Tell whether a component that could not be read is meant, as far as its file's name tells."""
+        return any(spoken(file) == spoken(f"{COMPONENTS_FOLDER}/{name}.yaml") for file in self.unread)
 
     def component_id(self, name: str) -> str | None:
         """Give the id of the component that is called so, or None."""

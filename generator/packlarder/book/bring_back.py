@@ -112,6 +112,9 @@ class BringBack(BookModel):
         if len(named) != 1:
             ways = ", ".join(f"`{way}`" for way in Way)
             raise slip("one-way", f"one way of water is wanted here, this names {len(named)}", f"name one of {ways}")
+        if self.pour_over is not None and self.with_ is not None and self.with_.warmth is not Warmth.BOILING:
+            help = "write `boiling water`, or name another way: soak, mix, moisten"
+            raise slip("not-boiling", "`pour over` takes boiling water", help, at=("with",))
         return self
 
     def _given(self, way: Way) -> Given | None:

@@ -56,7 +56,7 @@ class Component(BookModel):
     made_of: tuple[Ingredient, ...] = ()
     """for a whole meal or a mix: what went into it, by weight"""
     went_in: WentIn | None = None
-    """raw, blanched or cooked: how it was loaded into the dryer"""
+    """raw, blanched, cooked, or as it is (cheese, bread): how it was loaded into the dryer"""
     contains: Allergens
     """the allergens it holds; `[]` says: none, we looked"""
     may_contain: Allergens = ()
@@ -101,5 +101,5 @@ class Component(BookModel):
         if self.was is not None and self.dried is None:
             raise slip("missing-key", "`dried` is missing", "write freeze-dried, air-dried, bought dry or not dried")
         if self.dried in (Drying.FREEZE_DRIED, Drying.AIR_DRIED) and self.went_in is None:
-            raise slip("missing-key", "`went in` is missing", "write raw, blanched or cooked: how it was loaded")
+            raise slip("missing-key", "`went in` is missing", "write raw, blanched, cooked or as it is: how it was loaded")
         return self

@@ -137,11 +137,11 @@ def whole_between(low: int, high: int) -> Written:
     return Written(read, int, {"type": ["integer", "string"], "minimum": low, "maximum": high})
 
 
-def quantity_of(*dimensions: Dimension, like: str, below_zero: bool = False) -> Written:
+def quantity_of(*dimensions: Dimension, like: str, below_zero: bool = False, nought: bool = False) -> Written:
     """Give the kind of a quantity in one of these dimensions; `like` is an example for the JSON Schema."""
 
     def read(text: str) -> Quantity:
-        found = parse(text, dimensions)
+        found = parse(text, dimensions, zero=nought)
         if isinstance(found, Unreadable):
             raise slip("unreadable-quantity", found.message, found.help)
         if found.number < 0 and not below_zero:
@@ -171,7 +171,9 @@ Minutes = Annotated[Quantity, quantity_of(Dimension.TIME, like="10 min")]
 Degrees = Annotated[Quantity, quantity_of(Dimension.TEMPERATURE, like="74 °C", below_zero=True)]
 Length = Annotated[Quantity, quantity_of(Dimension.LENGTH, like="1200 m")]
 Share = Annotated[Quantity, quantity_of(Dimension.SHARE, like="15 %")]
-Energy = Annotated[Quantity, quantity_of(Dimension.ENERGY, like="350 kcal")]
+Energy = Annotated[Quantity, quantity_of(Dimension.ENERGY, like="350 kcal", nought=True)]
+Nutrient = Annotated[Quantity, quantity_of(Dimension.WEIGHT, like="5 g", nought=True)]
+"""Grams of a nutrient as a label prints them; 0 g is an answer."""
 Power = Annotated[Quantity, quantity_of(Dimension.POWER, like="2 kW")]
 Amount = Annotated[Quantity, quantity_of(Dimension.WEIGHT, Dimension.VOLUME, Dimension.COUNT, like="60 g")]
 """How much of a food: a weight, a volume or a count."""

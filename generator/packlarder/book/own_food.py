@@ -3,7 +3,7 @@
 from pydantic import Field, RootModel
 
 from packlarder.book.base import BookModel
-from packlarder.book.fields import Energy, Id, Share, Text, Weight
+from packlarder.book.fields import Energy, Id, Nutrient, Share, Text, Weight
 from packlarder.book.names import Allergens
 from packlarder.figures.kinds import Kind, State
 
@@ -23,17 +23,17 @@ class OwnFood(BookModel):
     """water in it, as a share of its weight"""
     energy: Energy
     """energy of 100 g"""
-    protein: Weight | None = None
+    protein: Nutrient | None = None
     """protein in 100 g"""
-    fat: Weight | None = None
+    fat: Nutrient | None = None
     """fat in 100 g"""
-    carbohydrate: Weight | None = None
+    carbohydrate: Nutrient | None = None
     """carbohydrate in 100 g"""
-    fibre: Weight | None = None
+    fibre: Nutrient | None = None
     """fibre in 100 g"""
-    sugars: Weight | None = None
+    sugars: Nutrient | None = None
     """sugars in 100 g"""
-    sodium: Weight | None = None
+    sodium: Nutrient | None = None
     """sodium in 100 g (salt divided by 2.5)"""
     weighs: dict[Text, Weight] = Field(default_factory=dict)
     """what a measure of it weighs"""

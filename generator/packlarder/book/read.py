@@ -53,6 +53,7 @@ def read_book(files: Mapping[str, bytes]) -> ReadBook:
         return ReadBook(book=None, faults=tuple(faults))
     book = Book(
         household=household,
+        unread=frozenset(fault.place.file for fault in faults if fault.severity is Severity.ERROR),
         foods=MappingProxyType(foods.root if foods else {}),
         components=MappingProxyType(components),
         dishes=MappingProxyType(dishes),

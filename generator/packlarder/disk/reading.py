@@ -118,9 +118,7 @@ class _Desk:
             self._fault(path, "leads-out", "this link leads out of the book", "put the file itself here")
         return outside
 
-    def _fault(
-        self, path: str, code: str, message: str, help: str, severity: Severity = Severity.ERROR
-    ) -> None:
+    def _fault(self, path: str, code: str, message: str, help: str, severity: Severity = Severity.ERROR) -> None:
         self.faults.append(Fault(place=Place(file=path), code=code, message=message, help=help, severity=severity))
 
 

@@ -3,10 +3,21 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import fields, is_dataclass
 
-from packlarder.figures import air_and_water, cooking, fuels, margins, stoves, units
+from packlarder.figures import (
+    air_and_water,
+    cooking,
+    dryness,
+    fuels,
+    hands,
+    margins,
+    soaking,
+    stoves,
+    units,
+    verbs,
+)
 from packlarder.figures.figure import Figure
 
-_ROOMS = (units, air_and_water, fuels, stoves, cooking, margins)
+_ROOMS = (units, air_and_water, fuels, stoves, cooking, margins, hands, verbs, soaking, dryness)
 
 
 def all_figures() -> tuple[Figure, ...]:

@@ -30,6 +30,8 @@ class WentIn(StrEnum):
     RAW = "raw"
     BLANCHED = "blanched"
     COOKED = "cooked"
+    AS_IT_IS = "as it is"
+    """Eaten or used as bought: cheese, milk powder, bread."""
 
 
 class State(StrEnum):
@@ -177,11 +179,13 @@ class KindRules:
 def must_be_cooked(kind: Kind, food_state: State, went_in: WentIn | None) -> Cooking:
     """Tell whether a food must be cooked before it is eaten.
 
-    `went_in` is None for what was bought dry or is not dried; then the state of the food decides. Blanching is not
+    `went_in` is None for what was bought dry or is not dried; then, as for what went in as it is, the state of the food
+    decides. Blanching is not
     cooking. A food that went in raw counts as uncooked even where the table's row was cooked: of two statements the
     safer one holds.
     """
-    cooked = food_state is State.COOKED if went_in is None else went_in is WentIn.COOKED
+    as_it_is = went_in in (None, WentIn.AS_IT_IS)
+    cooked = food_state is State.COOKED if as_it_is else went_in is WentIn.COOKED
     return Cooking.NO if cooked else kind.rules.uncooked
 
 

@@ -24,6 +24,7 @@ from packlarder.measure.metric import (
     in_minutes,
     in_ml,
     in_percent,
+    kitchen_grams,
 )
 from packlarder.measure.nouns import for_number, plural, singular
 from packlarder.measure.printing import MINUS, NO_BREAK
@@ -62,6 +63,7 @@ __all__ = [
     "in_ml",
     "in_ounces",
     "in_percent",
+    "kitchen_grams",
     "parse",
     "plural",
     "rounded",

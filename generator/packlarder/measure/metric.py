@@ -25,6 +25,12 @@ def in_grams(grams: float, rounding: Rounding = NEAREST) -> str:
     return _grams_or_kilograms(count * step, kilograms_from=1000)
 
 
+def kitchen_grams(grams: float) -> float:
+    """Round a weight to what `in_grams` prints, so that a total of printed weights can be printed."""
+    count, step = on_ladder(grams, _GRAMS, NEAREST)
+    return count * step
+
+
 @remembered
 def as_weighed(grams: float, rounding: Rounding = NEAREST) -> str:
     """Print a weight that was read off a scale: to 0.1 g below 10 g, 1 g below 10 kg, then 0.01 kg."""

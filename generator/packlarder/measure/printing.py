@@ -21,6 +21,7 @@ def remembered(function: Callable[Inputs, str]) -> Callable[Inputs, str]:
     return cast("Callable[Inputs, str]", lru_cache(maxsize=_TEXTS)(function))
 
 
+@remembered
 def amount(number: float | str, unit: str) -> str:
     """Set a number before its unit. A number given as such must have been rounded; its last zeros are left out."""
     return f"{number if isinstance(number, str) else plain(number)}{NO_BREAK}{unit}"

@@ -15,6 +15,7 @@ from packlarder.measure.units import PIECE, UNITS, Dimension, Unit
 LONGEST = 60
 """More characters than this are no amount."""
 
+_ANYTHING = tuple(Dimension)
 _LARGEST = 1e9
 _SMALLEST = 1e-6
 _CLOSE = 0.8
@@ -60,7 +61,7 @@ def parse(
     (2 tbsp + 1 tsp, 1 h 30 min) come back in their smallest unit. Zero is read for times, lengths, shares and
     temperatures, for the rest only with `zero`. Cups and spoons are US customary.
     """
-    dimensions = tuple(Dimension) if expect is None else (expect,) if isinstance(expect, Dimension) else expect
+    dimensions = _ANYTHING if expect is None else (expect,) if isinstance(expect, Dimension) else expect
     return _parse(text, dimensions, zero=zero)
 
 

@@ -45,5 +45,7 @@ def on_ladder(value: float, ladder: Ladder, rounding: Rounding = NEAREST) -> tup
     """
     if not 0 <= value < math.inf:
         raise ValueError(f"{value} is no amount")
-    step = next(step for below, step in ladder if value < below)
-    return (steps(value, step, rounding) or (1 if value else 0)), step
+    for below, step in ladder:
+        if value < below:
+            return (steps(value, step, rounding) or (1 if value else 0)), step
+    raise ValueError(f"{value} is above the last rung of {ladder}")

@@ -19,7 +19,7 @@ def dry_grams(take: Take, component: ComponentSums, household: Household) -> flo
     grams = in_grams(quantity, component.grams_per)
     if grams is None:
         name = component.model.name.lower()
-        return Gap(what=f"what {written(quantity)} of {name} weighs", missing=_weigh(quantity, component, "weighs"))
+        return Gap(what=f"the weight of {written(quantity)} of {name}", missing=_weigh(quantity, component, "weighs"))
     return grams
 
 
@@ -41,7 +41,7 @@ def _from_fresh(quantity: Quantity, component: ComponentSums) -> float | Gap:
     fresh_g = in_grams(quantity, component.fresh_grams_per)
     name = component.model.name.lower()
     if fresh_g is None:
-        return Gap(what=f"what {written(quantity)} of it fresh weighs", missing=_weigh(quantity, component, "counts"))
+        return Gap(what=f"the weight of {written(quantity)} of it fresh", missing=_weigh(quantity, component, "counts"))
     if component.yielded is None:
         return Gap(what=f"what {name} stands for fresh", missing="weigh it before and after drying and write `yields`")
     return fresh_g / component.yielded.fresh_g

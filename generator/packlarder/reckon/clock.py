@@ -1,7 +1,7 @@
 """The clock of a dish: when each step starts, what waits by itself, and the minutes from the first move to the plate.
 
 One cook, one flame. While food soaks by itself the cook goes on with whatever needs no part of it; a step that needs
-soaking food waits for it; a plain sentence may speak of anything, so it waits for all that stands before it.
+soaking food waits for it; what is stirred in, and a plain sentence, which may speak of anything, wait for all before.
 """
 
 import math
@@ -11,6 +11,8 @@ from dataclasses import dataclass
 from packlarder.book.step import Verb
 from packlarder.reckon.records import ClockSums, DishPlan, PlannedStep
 
+_WAITS_FOR_ALL = frozenset({None, Verb.WAIT, Verb.STIR_IN})
+"""A sentence, a wait, and what is stirred into whatever is there."""
 _ALMOST = 1e-6
 """Keeps a whole minute from becoming the next one by a rounding error."""
 
@@ -62,7 +64,7 @@ def _needed(step: PlannedStep, ready: dict[int, float], soaking: set[int], lates
     """Give the minute from which what a step needs is there."""
     if step.verb is Verb.DRAIN:
         return max((ready[part] for part in soaking), default=latest)
-    if step.verb is Verb.WAIT or step.verb is None:
+    if step.verb in _WAITS_FOR_ALL:
         return latest
     return max((ready[part] for part in step.parts if part in ready), default=0.0)
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from difflib import get_close_matches
 from types import MappingProxyType
 
-from packlarder.book.book import Book, component_place
+from packlarder.book.book import FOODS_FILE, Book, component_place
 from packlarder.book.component import Component
 from packlarder.faults import Fault, Gap, Spot
 from packlarder.figures.allergens import Allergen
@@ -16,7 +16,7 @@ from packlarder.reckon.foods import food_of
 from packlarder.reckon.measures import grams_per
 from packlarder.reckon.records import ComponentSums, Nutrients, WaterPerGram, Yielded
 from packlarder.reckon.water_ways import water_per_gram
-from packlarder.reckon.yields import yielded
+from packlarder.reckon.yields import impossible_yield, yielded
 
 _STRICTEST = (Cooking.TO_BE_SAFE, Cooking.TO_BE_EDIBLE, Cooking.NO)
 
@@ -62,8 +62,15 @@ class _Desk:
             if origin is None:
                 self._failed.add(id)
             else:
+                self._weigh(id, self.book.components[id], origin)
                 self.done[id] = _component_sums(id, self.book.components[id], origin)
         return self.done.get(id)
+
+    def _weigh(self, id: str, component: Component, origin: _Origin) -> None:
+        wrong = impossible_yield(component, origin.water)
+        if wrong is not None:
+            place = component_place(id).at("yields", "gives")
+            self.faults.append(Fault(place=place, code="impossible-yield", message=wrong[0], help=wrong[1]))
 
     def _origin(self, id: str, component: Component) -> _Origin | None:
         if component.was is not None:
@@ -95,6 +102,8 @@ class _Desk:
         return _of_food(food, self.book.components[id].went_in)
 
     def _unknown(self, id: str, name: str, *keys: str | int) -> None:
+        if FOODS_FILE in self.book.unread or self.book.has_unread_component(name):
+            return
         close = closest_foods(name) or tuple(get_close_matches(name, [one.name for one in self.book.foods.values()]))
         meant = " or ".join(f'"{one}"' for one in close[:2])
         self.faults.append(

@@ -8,9 +8,10 @@ from packlarder.book.bring_back import Way
 from packlarder.book.dish import Meal
 from packlarder.book.household import Household
 from packlarder.faults import Gap
-from packlarder.reckon import flame, nutrients
+from packlarder.measure import kitchen_grams
+from packlarder.reckon import flame
 from packlarder.reckon.clock import Slot, Spell, clock_sums, schedule
-from packlarder.reckon.heat import boiling_point_c, minutes_to_heat
+from packlarder.reckon.heat import minutes_to_heat
 from packlarder.reckon.kitchen import share_out
 from packlarder.reckon.ledger import Ledger, keep_ledger
 from packlarder.reckon.part_waters import part_sums
@@ -19,12 +20,11 @@ from packlarder.reckon.records import (
     DishPlan,
     DishSums,
     HeatSums,
-    Nutrients,
     PartSums,
     StepSums,
     WaterSums,
 )
-from packlarder.reckon.step_minutes import cook_minutes, hand_minutes, time_factor, wait_minutes
+from packlarder.reckon.settled import Settled, settle
 
 ALMOST = 1e-6
 """Keeps a whole millilitre from becoming the next one by a rounding error."""
@@ -45,68 +45,84 @@ def usual_conditions(household: Household) -> Conditions:
 
 def work_out(plan: DishPlan, servings: int, conditions: Conditions, fuel_margin: float) -> DishSums:
     """Work out a dish for a number of servings. Food grows with servings; minutes, boil-off and fixed parts do not."""
+    return work_out_each(plan, (servings,), conditions, fuel_margin)[0]
+
+
+def work_out_each(
+    plan: DishPlan, servings: Sequence[int], conditions: Conditions, fuel_margin: float
+) -> tuple[DishSums, ...]:
+    """Work out a dish for each of several numbers of servings; what does not hang on them is worked out once."""
+    kept = settle(plan, conditions)
+    return tuple([_for_servings(kept, number, fuel_margin) for number in servings])
+
+
+def _for_servings(kept: Settled, servings: int, fuel_margin: float) -> DishSums:
+    plan, conditions = kept.plan, kept.conditions
     parts = part_sums(plan, servings / plan.model.serves)
-    cooks = [cook_minutes(plan, step, conditions) for step in plan.steps]
-    boil_off = [flame.boil_off_ml(plan, step, cook) for step, cook in zip(plan.steps, cooks, strict=True)]
-    ledger = keep_ledger(plan, parts, servings, boil_off)
-    spells, heats = _spells(plan, parts, ledger, cooks, conditions)
+    ledger = keep_ledger(plan, parts, servings, kept.boil_off_ml)
+    spells, heats = _spells(kept, parts, ledger)
     slots = schedule(plan, spells)
-    water = _water_sums(plan, ledger, conditions)
-    feeds, incomplete = _per_serving(plan, parts, servings)
     energy_kj = sum(heats)
     return DishSums(
         servings=servings,
         conditions=conditions,
-        parts=tuple([replace(part, absorbed_ml=taken) for part, taken in zip(parts, ledger.absorbed_ml, strict=True)]),
-        steps=_step_sums(plan, parts, ledger, spells, slots, heats, conditions, servings),
-        water=water,
+        parts=_as_absorbed(parts, ledger),
+        steps=_step_sums(kept, parts, ledger, spells, slots, heats, servings),
+        water=_water_sums(plan, ledger, conditions),
         clock=clock_sums(slots, spells),
         heat=HeatSums(
-            boiling_point_c=boiling_point_c(conditions.height_m),
+            boiling_point_c=kept.boiling_c,
             fuel=plan.stove.fuel,
             fuel_g=math.ceil(flame.fuel_grams(plan, energy_kj, fuel_margin)),
             energy_kj=energy_kj,
-            time_factor=max((time_factor(plan, step, conditions) for step in plan.steps), default=1.0),
+            time_factor=kept.time_factor,
         ),
-        weight_g=sum(part.dry_g for part in parts),
-        per_serving=feeds,
-        incomplete=incomplete,
+        weight_g=sum([kitchen_grams(part.dry_g) for part in parts]),
+        per_serving=kept.feeds.per_serving(servings / plan.model.serves, servings),
+        incomplete=kept.feeds.incomplete,
         gaps=_gaps(plan, parts, ledger),
     )
 
 
-def _spells(
-    plan: DishPlan, parts: Sequence[PartSums], ledger: Ledger, cooks: Sequence[float], conditions: Conditions
-) -> tuple[list[Spell], list[float]]:
+def _as_absorbed(parts: Sequence[PartSums], ledger: Ledger) -> tuple[PartSums, ...]:
+    """Set what each part really took up: in the pot that is known only when the water was followed."""
+    return tuple(
+        [
+            part if part.absorbed_ml == taken else replace(part, absorbed_ml=taken)
+            for part, taken in zip(parts, ledger.absorbed_ml, strict=True)
+        ]
+    )
+
+
+def _spells(kept: Settled, parts: Sequence[PartSums], ledger: Ledger) -> tuple[list[Spell], list[float]]:
     """Give what each step takes of the clock, and the heat in kJ that it takes into the pot."""
-    power_kw, efficiency = flame.stove_power_kw(plan), flame.stove_efficiency(plan)
     spells: list[Spell] = []
     heats: list[float] = []
-    for step, water, cook in zip(plan.steps, ledger.steps, cooks, strict=True):
-        heat_up_kj = flame.heat_up_kj(plan, step, parts, water, conditions)
-        cook_min = cook * water.rounds
-        heats.append(heat_up_kj + flame.cooking_kj(plan, step, cook_min))
+    for step, water, minutes in zip(kept.plan.steps, ledger.steps, kept.minutes, strict=True):
+        heat_up_kj = flame.heat_up_kj(kept.plan, step, parts, water, kept.conditions)
+        cook_min = minutes.cook * water.rounds
+        heats.append(heat_up_kj + flame.cooking_kj(kept.plan, step, cook_min))
         spells.append(
             Spell(
-                boil_up_min=minutes_to_heat(heat_up_kj, power_kw, efficiency),
-                hand_min=hand_minutes(step),
+                boil_up_min=minutes_to_heat(heat_up_kj, kept.power_kw, kept.efficiency) if heat_up_kj else 0.0,
+                hand_min=minutes.hand,
                 cook_min=cook_min,
-                wait_min=wait_minutes(plan, step, conditions),
+                wait_min=minutes.wait,
             )
         )
     return spells, heats
 
 
 def _step_sums(
-    plan: DishPlan,
+    kept: Settled,
     parts: Sequence[PartSums],
     ledger: Ledger,
     spells: Sequence[Spell],
     slots: Sequence[Slot],
     heats: Sequence[float],
-    conditions: Conditions,
     servings: int,
 ) -> tuple[StepSums, ...]:
+    plan, conditions = kept.plan, kept.conditions
     return tuple(
         [
             StepSums(
@@ -157,23 +173,6 @@ def _water_sums(plan: DishPlan, ledger: Ledger, conditions: Conditions) -> Water
     )
 
 
-def _per_serving(plan: DishPlan, parts: Sequence[PartSums], servings: int) -> tuple[Nutrients, frozenset[str]]:
-    """Give what one serving feeds of what is known, and the nutrients that some part's figures lack."""
-    totals: dict[str, float | None] = {}
-    incomplete: set[str] = set()
-    for name in nutrients.NAMES:
-        total, known = 0.0, False
-        for part, sums in zip(plan.parts, parts, strict=True):
-            value: float | None = getattr(part.component.nutrients, name)
-            if value is None:
-                incomplete.add(name)
-            else:
-                known = True
-                total += value * sums.dry_g * part.eaten_share
-        totals[name] = total / servings if known else None
-    return Nutrients(**totals), frozenset(incomplete)
-
-
 def _gaps(plan: DishPlan, parts: Sequence[PartSums], ledger: Ledger) -> tuple[Gap, ...]:
     """Say which sums could not be made, and what is missing for them."""
     own = [gap for part in plan.parts for gap in part.component.gaps]
@@ -190,10 +189,13 @@ def _gaps(plan: DishPlan, parts: Sequence[PartSums], ledger: Ledger) -> tuple[Ga
             missing=f"say how it comes back (`bring back`) in components/{part.component.id}.yaml",
         )
         for part, sums in zip(plan.parts, parts, strict=True)
-        if part.component.water is None and not part.component.gaps and _waits_for_water(sums)
+        if part.component.water is None and not part.component.gaps and _waits_for_water(plan, part.index, sums)
     ]
     return tuple(dict.fromkeys((*own, *short, *dry)))
 
 
-def _waits_for_water(sums: PartSums) -> bool:
-    return sums.way is not None and sums.way is not Way.IN_THE_POT and sums.offered_ml == 0
+def _waits_for_water(plan: DishPlan, index: int, sums: PartSums) -> bool:
+    """Tell whether a step gives water to a part of which neither the step nor its component says how much."""
+    wetted_in = plan.wetted_in[index]
+    named = wetted_in is not None and plan.steps[wetted_in].given_ml is not None
+    return sums.way is not None and sums.way is not Way.IN_THE_POT and sums.offered_ml == 0 and not named

@@ -55,8 +55,8 @@ def heat_up_kj(
     poured = _heat_to_boil_kj(water.hot_ml, conditions.water_c, conditions.height_m)
     if step.verb is None or not VERBS[step.verb].on_stove or step.heater:
         return poured
-    lukewarm_ml = water.from_drain_ml + sum((parts[index].absorbed_ml or 0.0) for index in step.parts)
-    food_g = sum(parts[index].dry_g for index in step.parts)
+    lukewarm_ml = water.from_drain_ml + sum([parts[index].absorbed_ml or 0.0 for index in step.parts])
+    food_g = sum([parts[index].dry_g for index in step.parts])
     return poured + _heat_to_boil_kj(lukewarm_ml, conditions.air_c, conditions.height_m, food_g)
 
 
@@ -81,11 +81,13 @@ def steeped_c(
 
     A pack without a cosy is taken to stand in the open but out of the wind.
     """
-    food_g = sum(parts[index].dry_g for index in step.parts)
-    water_ml = sum((parts[index].absorbed_ml or 0.0) for index in step.parts)
+    if not step.heater and step.verb is not Verb.POUR_OVER:
+        return None
+    food_g = sum([parts[index].dry_g for index in step.parts])
+    water_ml = sum([parts[index].absorbed_ml or 0.0 for index in step.parts])
     if step.heater:
         return heat.heater_end_c(water_ml, food_g, conditions.air_c, conditions.height_m, heaters)
-    if step.verb is not Verb.POUR_OVER or water_ml == 0:
+    if water_ml == 0:
         return None
     waters = [plan.parts[index].component.water for index in step.parts]
     cosy = step.cosy or any(water is not None and water.cosy for water in waters)

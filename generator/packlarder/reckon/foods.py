@@ -1,11 +1,14 @@
 """Foods as the sums see them: the table's and the household's own in one record."""
 
+from collections.abc import Iterator
+
 from packlarder.book.book import Book, spoken
 from packlarder.book.own_food import OwnFood
 from packlarder.figures.figure import Standing
 from packlarder.figures.foods import Food, Measure, find_food
 from packlarder.figures.foods import Nutrients as Per100
 from packlarder.measure import Quantity
+from packlarder.reckon.measures import read_measure
 
 
 def food_of(book: Book, name: str) -> Food | None:
@@ -24,13 +27,21 @@ def _as_food(id: str, own: OwnFood) -> Food:
         kind=own.kind,
         state=own.state,
         nutrients=_per_100(own),
-        measures=tuple(Measure(amount=1, unit=unit, grams=weight.base) for unit, weight in own.weighs.items()),
+        measures=tuple(_measures(own)),
         allergens=own.contains,
         allergens_known=True,
         ndb="",
         source=own.source,
         standing=Standing.COPY,
     )
+
+
+def _measures(own: OwnFood) -> Iterator[Measure]:
+    for text, weight in own.weighs.items():
+        quantity = read_measure(text)
+        if quantity is not None and quantity.number > 0:
+            unit = quantity.noun or quantity.unit.name
+            yield Measure(amount=quantity.number, unit=unit, grams=weight.base)
 
 
 def _per_100(own: OwnFood) -> Per100:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from packlarder.measure import NO_BREAK, for_number, rounded, with_fraction
-from packlarder.measure.printing import plain
+from packlarder.measure.printing import plain, remembered
 from packlarder.measure.rounding import steps
 from packlarder.measure.units import TEASPOON
 
@@ -109,6 +109,7 @@ def in_spoons(volume_ml: float) -> Spoons:
     return Spoons(text=text, volume_ml=form.tsp * TEASPOON.size, error=form.tsp / tsp - 1, less=less)
 
 
+@remembered
 def spoons(volume_ml: float) -> str:
     """Print a volume in spoons and cups: 1½ cups, 2 cups + 1 tbsp. ValueError as in `in_spoons`."""
     tsp = volume_ml / TEASPOON.size

@@ -6,7 +6,8 @@ from dataclasses import dataclass
 from packlarder.book.bring_back import Warmth, Way
 from packlarder.book.step import Fate, Verb
 from packlarder.figures.hands import HEATER_WATER
-from packlarder.reckon.part_waters import poured_ml, wetting_step
+from packlarder.figures.verbs import VERBS
+from packlarder.reckon.part_waters import poured_ml
 from packlarder.reckon.pots import rounds_of
 from packlarder.reckon.records import DishPlan, PartSums, PlannedStep
 
@@ -55,7 +56,7 @@ def keep_ledger(
         in_food_ml=desk.in_food + sum(desk.soaking.values()),
         away_ml=desk.away,
         drunk_ml=desk.drunk,
-        pot_ml=desk.pot,
+        pot_ml=sum(desk.pots.values()) + desk.to_pot,
         boiled_off_ml=sum(step.boiled_off_ml for step in steps),
         heater_ml=sum(step.heater_ml for step in steps),
         short=tuple(desk.short),
@@ -63,7 +64,10 @@ def keep_ledger(
 
 
 class _Desk:
-    """The state of all water between two steps: `soaking` lies around a soaked part, `pot` stands free in the pot."""
+    """The state of all water between two steps.
+
+    `soaking` lies around a soaked part, `pots` stands free in each pot, `to_pot` was drained for the next pot to be used.
+    """
 
     def __init__(
         self, plan: DishPlan, parts: Sequence[PartSums], servings: int, boil_off_ml_of: Sequence[float]
@@ -75,7 +79,9 @@ class _Desk:
         self.boil_off_ml_of = boil_off_ml_of
         self.absorbed = [part.absorbed_ml if part.way is not Way.IN_THE_POT else None for part in parts]
         self.soaking: dict[int, float] = {}
-        self.in_food = self.away = self.drunk = self.pot = 0.0
+        self.pots: dict[str, float] = {}
+        self.last_pot = ""
+        self.in_food = self.away = self.drunk = self.to_pot = 0.0
         self.short: list[int] = []
 
     def entered(self, step: PlannedStep) -> StepWater:
@@ -94,7 +100,7 @@ class _Desk:
         fresh = hot = 0.0
         for index in step.parts:
             part = self.parts[index]
-            if wetting_step(self.plan, index) is not step:
+            if self.plan.wetted_in[index] != step.index:
                 continue
             fresh += part.offered_ml
             hot += part.offered_ml if warmth_of(self.plan, step, index) is not Warmth.COLD else 0.0
@@ -104,13 +110,12 @@ class _Desk:
         return StepWater(fresh_ml=fresh, hot_ml=hot)
 
     def _drained(self, fate: Fate) -> StepWater:
+        """Pour off what lies around soaked parts, or else what is in the pot that was used last."""
         soaked = sum(self.soaking.values())
-        amount = soaked or self.pot
         self.soaking.clear()
-        if not soaked:
-            self.pot = 0.0
+        amount = soaked or self.pots.pop(self.last_pot, 0.0)
         if fate is Fate.INTO_THE_POT:
-            self.pot += amount
+            self.to_pot += amount
         elif fate is Fate.DRUNK:
             self.drunk += amount
         else:
@@ -118,16 +123,17 @@ class _Desk:
         return StepWater(drained_ml=amount)
 
     def _in_the_pot(self, step: PlannedStep) -> StepWater:
-        undrained = sum(self.soaking.pop(index, 0.0) for index in step.parts)
-        before = self.pot = self.pot + undrained
+        undrained = sum([self.soaking.pop(index, 0.0) for index in step.parts])
+        before = self.pots.get(step.pot, 0.0) + undrained + self._from_drain(step)
+        self.last_pot = step.pot
         per_round = self.boil_off_ml_of[step.index]
-        rounds, wanted = self._wanted(step, per_round)
+        rounds, wanted = self._wanted(step, before, per_round)
         fresh = poured_ml(max(0.0, wanted - before)) if wanted is not None else 0.0
-        self.pot += fresh
+        self.pots[step.pot] = before + fresh
         for index in step.parts:
-            self._taken_up(index)
-        boiled = min(self.pot, per_round * rounds)
-        self.pot -= boiled
+            self._taken_up(index, step.pot)
+        boiled = min(self.pots[step.pot], per_round * rounds)
+        self.pots[step.pot] -= boiled
         return StepWater(
             fresh_ml=fresh,
             from_drain_ml=min(before, wanted) if wanted is not None else 0.0,
@@ -136,10 +142,17 @@ class _Desk:
             rounds=rounds,
         )
 
-    def _wanted(self, step: PlannedStep, per_round: float) -> tuple[int, float | None]:
+    def _from_drain(self, step: PlannedStep) -> float:
+        """Give what was drained for the pot; a dry pan is not the pot that is meant."""
+        if step.verb is None or VERBS[step.verb].dry_heat:
+            return 0.0
+        drained, self.to_pot = self.to_pot, 0.0
+        return drained
+
+    def _wanted(self, step: PlannedStep, before: float, per_round: float) -> tuple[int, float | None]:
         """Give rounds and the water a pot starts with: it grows with servings, but for what boils off."""
         if step.pot_ml is None:
-            return rounds_of(self.plan, step, self.parts, self.pot), None
+            return rounds_of(self.plan, step, self.parts, before), None
         kept = max(0.0, step.pot_ml - per_round) * self.scale
         rounds = rounds_of(self.plan, step, self.parts, kept + per_round)
         return rounds, kept + min(per_round, step.pot_ml) * rounds
@@ -149,16 +162,16 @@ class _Desk:
         water = self.plan.parts[index].component.water
         return water is not None and water.way in (Way.IN_THE_POT, Way.SOAK) and not water.assumed
 
-    def _taken_up(self, index: int) -> None:
+    def _taken_up(self, index: int, pot: str) -> None:
         part = self.parts[index]
         if part.way is not Way.IN_THE_POT or part.absorbed_ml is None or self.absorbed[index] is not None:
             return
-        taken = min(part.absorbed_ml, self.pot)
+        taken = min(part.absorbed_ml, self.pots[pot])
         if taken < part.absorbed_ml and self._must_have_it(index):
             self.short.append(index)
         self.absorbed[index] = taken
         self.in_food += taken
-        self.pot -= taken
+        self.pots[pot] -= taken
 
 
 def warmth_of(plan: DishPlan, step: PlannedStep, part: int) -> Warmth:

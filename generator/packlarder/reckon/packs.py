@@ -1,8 +1,7 @@
-"""Packs: as the author wrote them, or worked out from what must be cooked, the way of water and the moment it is used."""
+"""Packs: as the author wrote them, or worked out from what is RAW and from the moment at which it is used."""
 
 from collections.abc import Sequence
 
-from packlarder.book.bring_back import Way
 from packlarder.book.dish import Dish, Pack
 from packlarder.faults import Fault, Place, Severity
 from packlarder.reckon.parts import find_part, unknown_part
@@ -16,7 +15,6 @@ def plan_packs(
     dish: Dish,
     parts: Sequence[PlannedPart],
     steps: Sequence[PlannedStep],
-    ways: Sequence[Way | None],
     place: Place,
     faults: list[Fault],
 ) -> tuple[PlannedPack, ...]:
@@ -38,7 +36,7 @@ def plan_packs(
         faults.append(
             Fault(place=place.at("packs"), code="not-packed", message=message, help=help, severity=Severity.WARNING)
         )
-    return (*written, *_worked_out(left, steps, ways, len(written)))
+    return (*written, *_worked_out(left, steps, len(written)))
 
 
 def _written(
@@ -88,9 +86,9 @@ def _packed_twice(packed: list[int], parts: Sequence[PlannedPart], place: Place)
 
 
 def _worked_out(
-    parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], ways: Sequence[Way | None], before: int
+    parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], before: int
 ) -> tuple[PlannedPack, ...]:
-    """Put together what is of the same class, takes water the same way and is used at the same moment.
+    """Put together what is used at the same moment, and so gets its water the same way; RAW lies apart.
 
     Raw meat and fish always lie alone.
     """
@@ -98,7 +96,7 @@ def _worked_out(
     for part in sorted(parts, key=lambda part: (_moment(part.index, steps), part.index)):
         alone = part.index if part.component.raw and any(kind.rules.animal for kind in part.component.kinds) else None
         moment = _moment(part.index, steps)
-        groups.setdefault((moment, part.component.must_be_cooked, ways[part.index], alone), []).append(part.index)
+        groups.setdefault((moment, part.component.raw, alone), []).append(part.index)
     return tuple(
         PlannedPack(
             number=str(number), called="", parts=tuple(together), inside=(), sachet=False, written=False

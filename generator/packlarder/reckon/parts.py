@@ -75,6 +75,8 @@ def _component(
     book: Book, components: Mapping[str, ComponentSums], name: str, place: Place, faults: list[Fault]
 ) -> ComponentSums | None:
     id = book.component_id(name)
+    if id is None and book.has_unread_component(name):
+        return None
     if id is None:
         known = [one.name.lower() for one in book.components.values()]
         close = get_close_matches(name.lower(), known, n=1, cutoff=0.5)
@@ -101,6 +103,10 @@ def _grams(
         message = f"this comes to {total / dish.serves / 1000:,.0f} kg for each"
         faults.append(Fault(place=place, code="impossible-amount", message=message, help="is the unit right?"))
         return None
+    if part.detail.stays_in is not None and _eaten_share(part, component, grams) > 1:
+        message = "more stays in than is taken"
+        faults.append(Fault(place=place.at("stays in"), code="more-stays-in", message=message, help="swap the two amounts?"))
+        return None
     return total
 
 
@@ -110,9 +116,9 @@ def _eaten_share(part: Part, component: ComponentSums, grams: float) -> float:
     if stays is None:
         return 1.0
     if stays.dimension is take.quantity.dimension is not Dimension.COUNT:
-        return min(1.0, stays.base / take.quantity.base)
+        return stays.base / take.quantity.base
     stays_g = in_grams(stays, component.grams_per)
-    return 1.0 if stays_g is None else min(1.0, stays_g / grams)
+    return 1.0 if stays_g is None else stays_g / grams
 
 
 def _called_twice(dish: Dish, place: Place) -> list[Fault]:

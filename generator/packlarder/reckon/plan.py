@@ -33,7 +33,7 @@ def plan_dish(
         return None, tuple(faults)
     steps = plan_steps(dish, book.household, parts, place, faults)
     ways = tuple(way_of(part, steps) for part in parts)
-    packs = plan_packs(dish, parts, steps, ways, place, faults)
+    packs = plan_packs(dish, parts, steps, place, faults)
     packed = {index for pack in packs for index in pack.all_parts}
     stove = _stove(dish, book.household, place, faults)
     faults += _unused(parts, steps, place)
@@ -45,6 +45,7 @@ def plan_dish(
         packs=packs,
         loose=tuple(part.index for part in parts if part.index not in packed),
         way_of=ways,
+        wetted_in=tuple(_wetted_in(part, steps) for part in parts),
         stove_name=stove,
         stove=book.household.stoves[stove],
         pot_name=dish.pot or book.household.usual_conditions.pot,
@@ -63,6 +64,10 @@ def way_of(part: PlannedPart, steps: Sequence[PlannedStep]) -> Way | None:
         if step.verb in IN_POT and part.component.water is not None:
             return Way.IN_THE_POT
     return None
+
+
+def _wetted_in(part: PlannedPart, steps: Sequence[PlannedStep]) -> int | None:
+    return next((step.index for step in steps if part.index in step.parts and step.verb in GIVES_WATER), None)
 
 
 def _stove(dish: Dish, household: Household, place: Place, faults: list[Fault]) -> str:

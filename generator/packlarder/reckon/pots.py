@@ -15,7 +15,7 @@ def rounds_of(plan: DishPlan, step: PlannedStep, parts: Sequence[PartSums], pot_
     fill = None if step.verb is None else VERBS[step.verb].fill
     if fill is None or step.heater:
         return 1
-    food_ml = sum(parts[index].dry_g + _own_water(parts[index]) for index in step.parts)
+    food_ml = sum([parts[index].dry_g + _own_water(parts[index]) for index in step.parts])
     room_ml = plan.pots[step.pot].holds.base * fill.value
     return max(1, math.ceil((pot_ml + food_ml) / room_ml - _JUST_OVER))
 

@@ -154,7 +154,8 @@ class PlannedPack:
 class DishPlan:
     """A dish with everything resolved that does not change with the number of servings.
 
-    `way_of[i]` is the way of water that the steps give part i (None: none). `loose` are parts that travel in their
+    `way_of[i]` is the way of water that the steps give part i (None: none), `wetted_in[i]` the step that first gives it
+    water of its own. `loose` are parts that travel in their
     own tub. `pots` and `stove` are the household's.
     """
 
@@ -165,6 +166,7 @@ class DishPlan:
     packs: tuple[PlannedPack, ...]
     loose: tuple[int, ...]
     way_of: tuple[Way | None, ...]
+    wetted_in: tuple[int | None, ...]
     stove_name: str
     stove: Stove
     pot_name: str
@@ -254,7 +256,11 @@ class HeatSums:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DishSums:
-    """A dish worked out for one number of servings under given conditions."""
+    """A dish worked out for one number of servings under given conditions.
+
+    `weight_g` is the total of its parts' weights as they are printed, so that they add up. `incomplete` names nutrients
+    for which some part's figure is not known.
+    """
 
     servings: int
     conditions: Conditions

@@ -67,3 +67,24 @@ def _usual_dry_water(component: Component, kind: Kind) -> float | None:
     drying = Drying.FREEZE_DRIED if component.dried is Drying.FREEZE_DRIED else Drying.AIR_DRIED
     dryness = dryness_of(kind.rules.group, drying)
     return None if dryness is None else dryness.water.value / 100
+
+
+SLACK = 0.03
+"""Foods differ from the table: a yield is called impossible only when it is off by more than this share of the solids."""
+STILL_WET = 0.35
+"""A dry component that holds more water than this by its own weights was not dry when it was weighed."""
+
+
+def impossible_yield(component: Component, fresh_water: float | None) -> tuple[str, str] | None:
+    """Say why a stated yield can not be true, with the arithmetic, and what to do; None where it can be."""
+    if component.yields is None or fresh_water is None or component.dried not in (Drying.FREEZE_DRIED, Drying.AIR_DRIED):
+        return None
+    fresh_g, dry_g = component.yields.from_.base, component.yields.gives.base
+    solids_g = fresh_g * (1 - fresh_water)
+    told = f"{fresh_g:g} g at {fresh_water:.0%} water hold {solids_g:.0f} g of solids"
+    if dry_g < solids_g * (1 - SLACK):
+        return f"{told}: {dry_g:g} g dry can not be right", "weigh again: was some left on the trays, or the food drier?"
+    water_left = 1 - solids_g / dry_g
+    if water_left > STILL_WET:
+        return f"{told}: {dry_g:g} g dry would be {water_left:.0%} water", "dry it further, or weigh again"
+    return None

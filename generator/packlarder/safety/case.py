@@ -1,17 +1,21 @@
 """What a rule is shown: a component, or a dish with its clock and the journeys of its food, and where they stand."""
 
 from collections.abc import Iterable, Iterator
+
 from packlarder.book.book import component_place, dish_place
+from packlarder.book.bring_back import Warmth
 from packlarder.book.component import Component
 from packlarder.book.household import Household
 from packlarder.book.step import Verb
 from packlarder.faults import Place, Spot
 from packlarder.figures.kinds import Cooking, Group, Kind
+from packlarder.figures.verbs import VERBS
+from packlarder.reckon.ledger import warmth_of
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums, PlannedPack, PlannedPart, PlannedStep
 from packlarder.safety.food import follow
 from packlarder.safety.heat import groups_of, perishable, raw_kinds, rows_asked
 from packlarder.safety.hit import Hit
-from packlarder.safety.journey import Journey, Trail
+from packlarder.safety.journey import Journey
 
 
 class ComponentCase:
@@ -45,18 +49,21 @@ class ComponentCase:
 class DishCase:
     """A dish that is held against the rules; `sums` is None where it could not be worked out.
 
-    What most rules ask for is worked out once: `raw` are the parts that must be cooked to be safe, `perishable` those
-    that the two-hour limit holds for, `asked` the rows of the temperature table, each with whether it is asked raw.
+    What most rules ask for is worked out once. `raw` are the parts that must be cooked to be safe, `perishable` those
+    that the two-hour limit holds for, `asked` the rows of the temperature table that its parts are heated by.
+    `on_stove` says whether it wants the stove, if only for hot water; `unboiled` whether some water reaches a mouth
+    without a boil. `ready_at` is the minute at which it is ready to eat.
     """
 
     __slots__ = (
         "air_c",
         "asked",
-        "height_m",
         "heater_steps",
+        "height_m",
         "here",
         "household",
         "kinds",
+        "on_stove",
         "perishable",
         "place",
         "plan",
@@ -64,6 +71,7 @@ class DishCase:
         "ready_at",
         "sums",
         "trail",
+        "unboiled",
         "verbs",
     )
 
@@ -76,10 +84,12 @@ class DishCase:
         self.raw = [part for part in plan.parts if part.component.must_be_cooked is Cooking.TO_BE_SAFE]
         self.perishable = [part for part in plan.parts if perishable(part.component.kinds)]
         self.kinds = frozenset().union(*[part.component.kinds for part in plan.parts])
-        self.asked = {row for part in plan.parts for row in rows_asked(part.component)}
+        self.asked = frozenset().union(*[rows_asked(part.component) for part in plan.parts])
         self.verbs = {step.verb for step in plan.steps}
+        self.on_stove = any(_wants_stove(plan, step) for step in plan.steps)
         self.heater_steps = [step for step in plan.steps if step.heater]
         self.trail = follow(plan, household.authority)
+        self.unboiled = any(_drinks_unboiled(plan, part, self.trail.journeys[part.index]) for part in plan.parts)
         usual = household.usual_conditions
         self.height_m = usual.height.base if sums is None else sums.conditions.height_m
         self.air_c = usual.air.base if sums is None else sums.conditions.air_c
@@ -142,9 +152,31 @@ class DishCase:
         here = (self.part_place(part),) if step is None else (self.step_place(step), self.part_place(part))
         return Hit(places=(*here, *also, source), words={"part": spoken(part), **words})
 
-    def note(self, **words: str) -> Hit:
-        """Make a hit about the dish as a whole."""
-        return Hit(places=(self.place,), words=words) if words else self.here
+    def note(self, facts: tuple[str, ...] = (), **words: str) -> Hit:
+        """Make a hit about the dish as a whole; `facts` outrank the rule's own."""
+        return Hit(places=(self.place,), words=words, facts=facts)
+
+
+def _wants_stove(plan: DishPlan, step: PlannedStep) -> bool:
+    """Tell whether a step wants the stove, for food or for hot water."""
+    if step.verb is None or step.heater:
+        return False
+    does = VERBS[step.verb]
+    return does.on_stove or (does.gives_water and any(_hot(plan, step, part) for part in step.parts))
+
+
+def _hot(plan: DishPlan, step: PlannedStep, part: int) -> bool:
+    return warmth_of(plan, step, part) is not Warmth.COLD
+
+
+def _drinks_unboiled(plan: DishPlan, part: PlannedPart, journey: Journey) -> bool:
+    """Tell whether a part takes water that never boils, before or after it is given."""
+    if journey.wet_at is None or journey.cooked_at is not None:
+        return False
+    step = plan.steps[journey.wet_at]
+    if step.verb is None or VERBS[step.verb].on_stove:
+        return False
+    return warmth_of(plan, step, part.index) in (Warmth.COLD, Warmth.WARM)
 
 
 def spoken(part: PlannedPart) -> str:

@@ -2,15 +2,18 @@
 
 from collections.abc import Callable, Iterator
 
+from packlarder.book.step import Verb
 from packlarder.faults import Severity
 from packlarder.figures.kinds import Cooking, Doneness, Kind
-from packlarder.figures.temperatures import DEFAULT_AUTHORITY, CookingTemperature, cooking_temperature
-from packlarder.figures.verbs import VERBS, Heats
+from packlarder.figures.temperatures import DEFAULT_AUTHORITY, CookingTemperature
+from packlarder.figures.verbs import VERBS
+from packlarder.reckon.records import PlannedPart
 from packlarder.safety.case import DishCase
-from packlarder.safety.heat import authority_called, temperature_of
+from packlarder.safety.heat import hottest, rows_asked, temperature_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.journey import Why
 from packlarder.safety.rule import DishRule, Shows
+from packlarder.safety.wording import degrees
 
 
 def egg_temperature(case: DishCase) -> Iterator[Hit]:
@@ -50,13 +53,30 @@ def shellfish_temperature(case: DishCase) -> Iterator[Hit]:
 
 def ham_reheated(case: DishCase) -> Iterator[Hit]:
     """Say how hot home-dried ham must get."""
-    return _asks(case, Doneness.COOKED_HAM, raw=False)
+    return _asks(case, Doneness.COOKED_HAM)
 
 
 def leftovers_reheated(case: DishCase) -> Iterator[Hit]:
-    """Say how hot what was cooked before must get, where a step heats it."""
-    heated = any(VERBS[verb].heats is not Heats.NOT for verb in case.verbs)
-    return _asks(case, Doneness.COOKED_BEFORE, raw=False) if heated else iter(())
+    """Say how hot what was cooked before must get, where the stove heats it."""
+    if Doneness.COOKED_BEFORE in case.asked and any(_heated_again(case, part) for part in case.plan.parts):
+        yield from _asks(case, Doneness.COOKED_BEFORE)
+
+
+def reheat_falls_short(case: DishCase) -> Iterator[Hit]:
+    """Find poured-on water or a ration heater that leaves reheated food cooler than the authority asks for."""
+    if case.sums is None or not _REHEATED & case.asked:
+        return
+    for step in case.plan.steps:
+        ends_c = case.sums.steps[step.index].steeped_c
+        if ends_c is None:
+            continue
+        rows = frozenset(row for index in step.parts for row in rows_asked(case.plan.parts[index].component))
+        asked = hottest(rows & _REHEATED, case.household.authority)
+        if asked is not None and ends_c < asked.temp_c:
+            yield Hit(places=(case.step_place(step.index),), words={"end": degrees(ends_c), **_words(asked)})
+
+
+_REHEATED = frozenset({Doneness.COOKED_BEFORE, Doneness.COOKED_HAM})
 
 
 def step_too_cool(case: DishCase) -> Iterator[Hit]:
@@ -93,14 +113,22 @@ def hard_food_not_cooked(case: DishCase) -> Iterator[Hit]:
 _HAVE_THEIR_OWN = frozenset({Kind.DRY_BEAN, Kind.GREEN_BEAN})
 
 
-def _asks(case: DishCase, *rows: Doneness, raw: bool = True) -> Iterator[Hit]:
+def _asks(case: DishCase, *rows: Doneness) -> Iterator[Hit]:
     """Say how hot parts must get that one of the rows is for; the hottest of the rows counts."""
-    asked = [row for row in rows if (row, raw) in case.doneness]
-    if asked:
-        authority = authority_called(case.household.authority)
-        hottest = max((cooking_temperature(authority, row) for row in asked), key=lambda one: one.temp_c)
-        facts = () if authority is DEFAULT_AUTHORITY else (hottest.fact,)
-        yield Hit(places=(case.place,), words=_words(hottest), facts=facts)
+    asked = case.asked.intersection(rows)
+    if not asked:
+        return
+    found = hottest(asked, case.household.authority)
+    if found is not None:
+        facts = () if found.authority is DEFAULT_AUTHORITY else (found.fact,)
+        yield case.note(facts, **_words(found))
+
+
+def _heated_again(case: DishCase, part: PlannedPart) -> bool:
+    return Doneness.COOKED_BEFORE in rows_asked(part.component) and any(case.steps_with(part.index, *_ON_STOVE))
+
+
+_ON_STOVE = tuple(Verb(word) for word, does in VERBS.items() if does.on_stove)
 
 
 def _words(asked: CookingTemperature) -> dict[str, str]:
@@ -128,5 +156,11 @@ RULES = (
     _temperature_rule("shellfish-temperature", shellfish_temperature, "T1-08", "T1-09"),
     _temperature_rule("ham-reheated", ham_reheated, "T1-05"),
     _temperature_rule("leftovers-reheated", leftovers_reheated, "T1-11"),
+    DishRule(
+        id="reheat-falls-short",
+        severity=Severity.NOTE,
+        facts=("T1-11", "T1-10", "T10-09"),
+        check=reheat_falls_short,
+    ),
     DishRule(id="hard-food-not-cooked", severity=Severity.WARNING, facts=("T6-11",), check=hard_food_not_cooked),
 )

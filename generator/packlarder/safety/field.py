@@ -15,33 +15,32 @@ from packlarder.safety.hit import Hit
 from packlarder.safety.limits import COOK_LONGER_ABOVE
 from packlarder.safety.rule import DishRule, Shows
 
-_BURNS = frozenset(Verb(word) for word, does in VERBS.items() if does.on_stove) | {Verb.POUR_OVER}
-_DIRTIES = _BURNS | {Verb.SOAK, Verb.MIX, Verb.MOISTEN, Verb.STIR_IN}
+_DIRTIES = frozenset(Verb(word) for word, does in VERBS.items() if does.on_stove or does.gives_water)
 _HOME_DRIED = frozenset({Drying.FREEZE_DRIED, Drying.AIR_DRIED})
 _NO_SMELL = frozenset({Group.DRINK})
 
 
 def carbon_monoxide(case: DishCase) -> Iterator[Hit]:
     """Keep flames out of tents, for dishes that want a stove."""
-    if _burns(case):
+    if case.on_stove:
         yield case.here
 
 
 def carbon_monoxide_signs(case: DishCase) -> Iterator[Hit]:
     """Say how carbon monoxide makes itself felt, for dishes that want a stove."""
-    if _burns(case):
+    if case.on_stove:
         yield case.here
 
 
 def embers(case: DishCase) -> Iterator[Hit]:
     """Keep embers out of tents, for dishes on a wood fire."""
-    if _burns(case) and (case.plan.stove.fuel == WOOD.name or case.plan.stove.kind == WOOD_FIRE.name):
+    if case.on_stove and (case.plan.stove.fuel == WOOD.name or case.plan.stove.kind == WOOD_FIRE.name):
         yield case.here
 
 
 def burns(case: DishCase) -> Iterator[Hit]:
     """Warn of scalds, for dishes with hot water or a stove."""
-    if _burns(case):
+    if case.on_stove:
         yield case.here
 
 
@@ -53,7 +52,7 @@ def heater_hydrogen(case: DishCase) -> Iterator[Hit]:
 
 def no_flying(case: DishCase) -> Iterator[Hit]:
     """Keep fuel and ration heaters out of aircraft, for dishes that want either."""
-    if case.heater_steps or (_burns(case) and case.plan.stove.fuel != WOOD.name):
+    if case.heater_steps or (case.on_stove and case.plan.stove.fuel != WOOD.name):
         yield case.here
 
 
@@ -61,7 +60,7 @@ def cold_cartridge(case: DishCase) -> Iterator[Hit]:
     """Say how a cold gas cartridge may be warmed."""
     fuel = FUELS.get(case.plan.stove.fuel)
     gas = fuel is not None and fuel.boils_at is not None
-    if gas and case.air_c < COLD_CARTRIDGE.value and _burns(case):
+    if gas and case.air_c < COLD_CARTRIDGE.value and case.on_stove:
         yield case.here
 
 
@@ -99,11 +98,6 @@ def local_law(case: DishCase) -> Iterator[Hit]:
     """Defer to local codes, for dishes with home-dried food."""
     if any(part.component.model.dried in _HOME_DRIED for part in case.plan.parts):
         yield case.here
-
-
-def _burns(case: DishCase) -> bool:
-    """Tell whether a dish wants the stove, if only for boiling water."""
-    return any(step.verb in _BURNS and not step.heater for step in case.plan.steps)
 
 
 def _front(id: str, check: Callable[[DishCase], Iterator[Hit]], *facts: str) -> DishRule:

@@ -11,9 +11,10 @@ with it. Where the steps leave it open, a part counts as not cooked.
 from dataclasses import dataclass, field
 
 from packlarder.book.step import Fate, Step, Verb
+from packlarder.figures.kinds import Cooking
 from packlarder.figures.verbs import VERBS, Heats, VerbFigures, Wets
 from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart, PlannedStep
-from packlarder.safety.heat import least_c
+from packlarder.safety.heat import temperature_of
 from packlarder.safety.journey import Journey, RawWater, Trail, Why
 
 WET_ABOVE = 0.25
@@ -37,9 +38,14 @@ def wet_from_the_start(sums: ComponentSums) -> bool:
 
 @dataclass(slots=True, kw_only=True)
 class _Part:
-    """A part on its way. `unsafe_by` is the raw part it carries the germs of: itself, another, or None."""
+    """A part on its way.
+
+    `uncooked` says that it must be cooked, to be safe or to be edible: then only wet heat counts. `unsafe_by` is the raw
+    part whose germs it carries: itself, another, or None.
+    """
 
     raw: bool
+    uncooked: bool
     wet: bool
     unsafe_by: int | None = None
     touched_at: int | None = None
@@ -51,8 +57,13 @@ class _Part:
 
     @classmethod
     def of(cls, part: PlannedPart) -> "_Part":
-        raw = part.component.raw
-        return cls(raw=raw, wet=wet_from_the_start(part.component), unsafe_by=part.index if raw else None)
+        component = part.component
+        return cls(
+            raw=component.raw,
+            uncooked=component.must_be_cooked is not Cooking.NO,
+            wet=wet_from_the_start(component),
+            unsafe_by=part.index if component.raw else None,
+        )
 
     def missed(self, why: Why, at: int) -> None:
         """Note why it is not cooked, unless a more telling reason stands already."""
@@ -165,7 +176,7 @@ class _Walk:
 
     def not_cooked(self, index: int, step: PlannedStep, does: VerbFigures) -> Why | None:
         """Say why a cooking step does not cook a part; None if it does."""
-        if not self.parts[index].wet:
+        if self.parts[index].uncooked and not self.parts[index].wet:
             return Why.HEATED_DRY
         if step.to_c is not None:
             needed = self.needed_c(index)
@@ -199,7 +210,8 @@ class _Walk:
     def needed_c(self, index: int) -> float | None:
         """Give how hot a part must get for the germs it carries; None if it carries none, or no figure is published."""
         germs_of = self.parts[index].unsafe_by
-        return None if germs_of is None else least_c(self.plan.parts[germs_of].component, self.authority)
+        asked = None if germs_of is None else temperature_of(self.plan.parts[germs_of].component, self.authority)
+        return None if asked is None else asked.temp_c
 
     def wetted(self, parts: tuple[int, ...], step: int) -> None:
         """Note that parts are wetted right through."""

@@ -2,7 +2,7 @@
 
 from functools import cache
 
-from packlarder.figures.kinds import Cooking, Doneness, Group, Kind, doneness_of
+from packlarder.figures.kinds import Cooking, Doneness, Group, Kind, WentIn, doneness_of
 from packlarder.figures.temperatures import DEFAULT_AUTHORITY, Authority, CookingTemperature, cooking_temperature
 from packlarder.reckon.records import ComponentSums
 
@@ -20,15 +20,28 @@ def raw_kinds(sums: ComponentSums) -> frozenset[Kind]:
     return _must_be_safe(sums.kinds) if sums.raw else frozenset()
 
 
+def rows_asked(sums: ComponentSums) -> frozenset[Doneness]:
+    """Give the rows of the temperature table that a component is heated by.
+
+    Raw food has rows of its own. What was cooked before it was dried is heated like leftovers if it is of an animal, or
+    a whole meal; home-dried ham has its own row.
+    """
+    if sums.raw:
+        return _raw_rows(sums.kinds)
+    whole_meal = len(sums.model.made_of) > 1 and sums.model.went_in is WentIn.COOKED
+    return _cooked_rows(sums.kinds) | (_LEFTOVERS if whole_meal else frozenset())
+
+
 def temperature_of(sums: ComponentSums, authority: str) -> CookingTemperature | None:
     """Give the highest temperature that a component's foods ask for, raw or cooked before; None if none is known."""
-    return _highest(sums.kinds, sums.raw, authority_called(authority))
+    return hottest(rows_asked(sums), authority)
 
 
-def least_c(sums: ComponentSums, authority: str) -> float | None:
-    """Give the temperature that a component must reach inside to be safe, in °C; None if none is published."""
-    found = temperature_of(sums, authority)
-    return None if found is None else found.temp_c
+@cache
+def hottest(rows: frozenset[Doneness], authority: str) -> CookingTemperature | None:
+    """Give the highest temperature that any of the rows asks for; None if there is no row."""
+    found = (cooking_temperature(authority_called(authority), row) for row in sorted(rows))
+    return max(found, key=lambda one: one.temp_c, default=None)
 
 
 @cache
@@ -44,18 +57,15 @@ def perishable(kinds: frozenset[Kind]) -> bool:
 
 
 @cache
-def doneness_in(kinds: frozenset[Kind], raw: bool) -> frozenset[Doneness]:  # noqa: FBT001 - a cached function takes its arguments by place
-    """Give the rows of the temperature table for the kinds of a component, raw or cooked before."""
-    if raw:
-        kinds = _must_be_safe(kinds)
-    found = (doneness_of(kind, cooked_before=not raw) for kind in kinds)
-    return frozenset(one for one in found if one is not None)
+def _raw_rows(kinds: frozenset[Kind]) -> frozenset[Doneness]:
+    found = (doneness_of(kind, cooked_before=False) for kind in _must_be_safe(kinds))
+    return frozenset(row for row in found if row is not None)
 
 
 @cache
-def _highest(kinds: frozenset[Kind], raw: bool, authority: Authority) -> CookingTemperature | None:  # noqa: FBT001 - as above
-    found = (cooking_temperature(authority, one) for one in doneness_in(kinds, raw))
-    return max(found, key=lambda one: one.temp_c, default=None)
+def _cooked_rows(kinds: frozenset[Kind]) -> frozenset[Doneness]:
+    found = (doneness_of(kind, cooked_before=True) for kind in _must_be_safe(kinds) if kind.rules.animal)
+    return frozenset(row for row in found if row is not None)
 
 
 @cache
@@ -63,4 +73,5 @@ def _must_be_safe(kinds: frozenset[Kind]) -> frozenset[Kind]:
     return frozenset(kind for kind in kinds if kind.rules.uncooked is Cooking.TO_BE_SAFE)
 
 
+_LEFTOVERS = frozenset({Doneness.COOKED_BEFORE})
 _AUTHORITIES = {one.casefold(): one for one in Authority}

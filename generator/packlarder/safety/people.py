@@ -1,6 +1,7 @@
 """Who eats: infants, people at risk, and those who avoid an allergen."""
 
 from collections.abc import Iterable, Iterator
+from functools import cache
 
 from packlarder.faults import Severity
 from packlarder.figures.allergens import Allergen, Comparison, allergens_meant, compare
@@ -41,14 +42,14 @@ def allergen_missing(case: ComponentCase) -> Iterator[Hit]:
     """Find allergens that a component's foods carry and its `contains` does not name."""
     missing = _compared(case).missing
     if missing:
-        yield case.hit("contains", allergens=_list(missing), all=_list({*missing, *_declared(case)}))
+        yield case.hit("contains", allergens=_list(frozenset(missing)), all=_list(_declared(case).union(missing)))
 
 
 def allergen_named_broadly(case: ComponentCase) -> Iterator[Hit]:
     """Find allergens that a component names by a wider word only."""
     broadly = _compared(case).named_broadly
     if broadly:
-        yield case.hit("contains", allergens=_list(broadly))
+        yield case.hit("contains", allergens=_list(frozenset(broadly)))
 
 
 def _compared(case: ComponentCase) -> Comparison:
@@ -64,8 +65,8 @@ def _of_dish(each: Iterable[frozenset[Allergen]]) -> frozenset[Allergen]:
     return frozenset().union(*each)
 
 
-def _list(found: Iterable[Allergen]) -> str:
-    held = frozenset(found)
+@cache
+def _list(held: frozenset[Allergen]) -> str:
     return listed(one.value for one in Allergen if one in held)
 
 

@@ -7,7 +7,7 @@ from packlarder.book.step import Fate, Verb
 from packlarder.faults import Severity
 from packlarder.figures.kinds import Group, Kind
 from packlarder.reckon.records import PlannedPack, PlannedPart
-from packlarder.safety.case import DishCase, listed
+from packlarder.safety.case import DishCase, listed, spoken
 from packlarder.safety.heat import groups_of, raw_kinds
 from packlarder.safety.hit import Hit
 from packlarder.safety.journey import RawWater, Why
@@ -108,8 +108,7 @@ def no_tasting_raw(case: DishCase) -> Iterator[Hit]:
 
 def hands_after_raw(case: DishCase) -> Iterator[Hit]:
     """Ask for clean hands and tools where a dish holds raw food of an animal."""
-    animal = [part for part in case.raw if any(kind.rules.animal for kind in raw_kinds(part.component))]
-    if animal:
+    if any(kind.rules.animal for part in case.raw for kind in raw_kinds(part.component)):
         yield case.here
 
 

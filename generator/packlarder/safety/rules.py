@@ -12,12 +12,12 @@ from packlarder.safety.rule import ComponentRule, DishRule, Finding, Rule, Shows
 
 RULES: tuple[Rule, ...] = (
     *raw.RULES,
-    *beans_and_grains.RULES,
     *sachets.RULES,
+    *field.RULES,
     *cooking.RULES,
     *water.RULES,
+    *beans_and_grains.RULES,
     *people.RULES,
-    *field.RULES,
     *drying.RULES,
 )
 """Every rule, each file's together, what matters most to a cook first."""

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 
-from packlarder.book.bring_back import Warmth
 from packlarder.book.step import Verb
 from packlarder.faults import Severity
 from packlarder.figures.kinds import Group, Kind
@@ -23,7 +22,6 @@ from packlarder.safety.rule import DishRule, Shows
 from packlarder.safety.wording import degrees
 
 _GIVES_WATER = frozenset(Verb(word) for word, does in VERBS.items() if does.gives_water)
-_BOILS_OR_BAKES = tuple(Verb(word) for word, does in VERBS.items() if does.cooks)
 _ON_STOVE = tuple(Verb(word) for word, does in VERBS.items() if does.on_stove)
 
 
@@ -95,14 +93,13 @@ def egg_stands(case: DishCase) -> Iterator[Hit]:
 
 def treat_the_water(case: DishCase) -> Iterator[Hit]:
     """Ask for treated water where some of it reaches a mouth without a boil."""
-    unboiled = [part for part in case.plan.parts if _drinks_unboiled(case, part)]
-    if unboiled:
+    if case.unboiled:
         yield case.here
 
 
 def filters_let_through(case: DishCase) -> Iterator[Hit]:
     """Say what a filter lets through, for dishes whose water is not boiled."""
-    if any(_drinks_unboiled(case, part) for part in case.plan.parts):
+    if case.unboiled:
         yield case.here
 
 
@@ -155,19 +152,6 @@ def _stands(case: DishCase, part: PlannedPart) -> float:
     first = next(heated, None)
     ends = case.ready_at if first is None else case.sums.steps[first].start_min
     return ends - case.sums.steps[wet_at].start_min
-
-
-def _drinks_unboiled(case: DishCase, part: PlannedPart) -> bool:
-    """Tell whether a part takes water that never boils, before or after it is given."""
-    wet_at = case.journey(part).wet_at
-    if wet_at is None or case.journey(part).cooked:
-        return False
-    step, water = case.plan.steps[wet_at], part.component.water
-    if step.verb is Verb.POUR_OVER or VERBS[step.verb or Verb.WAIT].on_stove:
-        return False
-    warmth = step.warmth or (Warmth.COLD if water is None else water.warmth)
-    later = case.steps_with(part.index, *_BOILS_OR_BAKES)
-    return warmth is not Warmth.BOILING and not any(True for _ in later)
 
 
 RULES = (

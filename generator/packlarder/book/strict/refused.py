@@ -44,7 +44,7 @@ def merge(file: str, event: ScalarEvent) -> Fault:
     return Fault(
         place=place_of(file, event),
         code="merge",
-        message="`<<` is no key: a book does not merge one mapping into another",
+        message="`<<` is no key: a book does not merge one group of keys into another",
         help="write out here what you wanted to take over",
     )
 

@@ -1,0 +1,110 @@
+"""The command `build`: everything that comes of a book, in one folder."""
+
+import sys
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from packlarder.cli import texts
+from packlarder.cli.console import progress, say, show_faults
+from packlarder.cli.options import Misuse, Options
+from packlarder.cli.schemas import write_schemas
+from packlarder.cli.stages import BookWorked, book_folder, day_of, sheet_of, work_out
+from packlarder.disk.theme import theme_folder
+from packlarder.disk.writing import refusal, whole_or_nothing
+from packlarder.faults import Fault, has_errors
+from packlarder.sheets.book_sheet import BookSheet
+
+DEFAULT_OUT = "book-out"
+Told = Callable[[float], None]
+"""Told which share of its work a job has done."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Job:
+    """One output: its name, how long it takes beside the others, and what writes it and gives what is wrong."""
+
+    name: str
+    weight: int
+    run: Callable[[Told], tuple[Fault, ...]]
+
+
+class _Stopped(Exception):
+    """An output found an error in the book; what was written so far is let go."""
+
+
+def build(options: Options) -> int:
+    """Write all outputs of a book; 1 if it has errors, and then nothing is written."""
+    folder = book_folder(options)
+    out = options.out or folder.resolve().parent / DEFAULT_OUT
+    reason = refusal(out, folder)
+    if reason:
+        raise Misuse(f"{reason}.")
+    worked = work_out(folder)
+    if worked.checked is None or not worked.sound:
+        return _stopped(worked, worked.faults, out)
+    write_schemas(folder, worked.checked)
+    sheet = sheet_of(worked, worked.checked, day_of(options, worked.checked.book))
+    faults = list(worked.faults)
+    try:
+        with whole_or_nothing(out) as fresh:
+            faults += _write(jobs(sheet, sizes=worked.checked.book.household.print, theme=theme_folder(), out=fresh))
+            if has_errors(faults):
+                raise _Stopped
+    except _Stopped:
+        return _stopped(worked, tuple(faults), out)
+    if faults:
+        show_faults(faults, worked.read.files.texts, worked.shown, sys.stderr)
+    print(texts.WRITTEN.format(counts=texts.counts(len(sheet.dishes), len(sheet.components)), out=_shown(out)))
+    return 0
+
+
+def jobs(sheet: BookSheet, *, sizes: tuple[str, ...], theme: Path, out: Path) -> Iterator[Job]:
+    """Give the outputs of a book in the order in which they are written."""
+    from packlarder.publish.data import build_data
+    from packlarder.publish.ebook import build_ebook
+    from packlarder.publish.paper import build_booklets
+    from packlarder.publish.single import build_single
+    from packlarder.publish.site import build_site
+
+    def site(told: Told) -> tuple[Fault, ...]:
+        return build_site(sheet, theme=theme, out=out, progress=lambda done, of: told(done / of))
+
+    def booklet(size: str) -> Job:
+        return Job(
+            name=texts.JOB_BOOKLET.format(size=size),
+            weight=10,
+            run=lambda _told: build_booklets(sheet.field, sizes=(size,), theme=theme, out=out / "print"),
+        )
+
+    yield Job(name=texts.JOB_SITE, weight=4, run=site)
+    yield from map(booklet, sizes)
+    yield Job(name=texts.JOB_POCKET, weight=1, run=lambda _told: build_single(sheet, theme=theme, out=out))
+    yield Job(name=texts.JOB_EBOOK, weight=1, run=lambda _told: build_ebook(sheet, theme=theme, out=out))
+    yield Job(name=texts.JOB_DATA, weight=1, run=lambda _told: build_data(sheet, out=out))
+
+
+def _write(work: Iterator[Job]) -> list[Fault]:
+    """Do the jobs, and show how far they are."""
+    held = list(work)
+    faults: list[Fault] = []
+    with progress(sum(job.weight for job in held)) as show:
+        done = 0
+        for job in held:
+            start = done
+            show(job.name, start)
+            faults += job.run(lambda share, job=job, start=start: show(job.name, start + share * job.weight))  # type: ignore[misc]  # mypy can not type a lambda's defaults
+            done += job.weight
+    return faults
+
+
+def _stopped(worked: BookWorked, faults: tuple[Fault, ...], out: Path) -> int:
+    show_faults(faults, worked.read.files.texts, worked.shown, sys.stderr)
+    say(texts.OLD_STAYS.format(out=_shown(out)) if out.exists() else texts.NOTHING_WRITTEN)
+    return 1
+
+
+def _shown(out: Path) -> str:
+    """Give a folder as it is reached from the current one, where that is shorter."""
+    here = Path.cwd()
+    return str(out.relative_to(here)) if out.is_relative_to(here) else str(out)

@@ -1,0 +1,168 @@
+"""What may stand on the command line, and what is said of what may not."""
+
+import argparse
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from difflib import get_close_matches
+from pathlib import Path
+from typing import NoReturn
+
+from packlarder.cli import texts
+
+PROGRAM = "packlarder"
+FIRST_YEAR, LAST_YEAR = 1900, 2199
+MOST_SERVINGS = 24
+LAST_PORT = 65_535
+_DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
+_WHOLE = re.compile(r"[0-9]{1,6}")
+
+
+class Misuse(Exception):
+    """The command line can not be understood or followed; the message is a sentence for the one who typed it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Options:
+    """A command line that was understood. What a command does not take keeps its default."""
+
+    command: str
+    book: Path | None = None
+    on: date | None = None
+    json: bool = False
+    out: Path | None = None
+    kind: str = ""
+    name: str = ""
+    servings: int | None = None
+    folder: Path = Path()
+    port: int = 0
+    dishes: int = 1000
+    passed_on: tuple[str, ...] = ()
+
+
+def parse(words: Sequence[str]) -> Options:
+    """Understand a command line. Raises Misuse; SystemExit after `--help`."""
+    if words[:1] == ["test"] and not {"-h", "--help"} & set(words):
+        return Options(command="test", passed_on=tuple(words[1:]))
+    first = next((word for word in words if not word.startswith("-")), None)
+    if not words:
+        raise Misuse(texts.NO_COMMAND.format(commands=", ".join(texts.COMMANDS)))
+    parser = _parser()
+    if first is not None and first == words[0] and first not in texts.COMMANDS:
+        raise Misuse(_unknown("command", first, texts.COMMANDS))
+    return Options(**vars(parser.parse_args(words)))
+
+
+class _Parser(argparse.ArgumentParser):
+    """Says what is wrong in our words."""
+
+    def error(self, message: str) -> NoReturn:
+        """Say what is wrong."""
+        raise Misuse(_in_our_words(message))
+
+
+def _formatter(prog: str) -> argparse.HelpFormatter:
+    return argparse.RawDescriptionHelpFormatter(prog, width=80, max_help_position=24)
+
+
+def _parser() -> _Parser:
+    parser = _Parser(prog=PROGRAM, description=texts.ABOUT, epilog=texts.MORE)
+    _common(parser)
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands", required=True)
+    made = {
+        name: commands.add_parser(name, help=says.short, description=says.long, epilog=says.more)
+        for name, says in texts.COMMANDS.items()
+    }
+    for name in ("build", "check", "show", "serve", "new"):
+        _common(made[name])
+    for one in (parser, *made.values()):
+        one.allow_abbrev = False
+        one.formatter_class = _formatter
+    made["build"].add_argument("--out", type=Path, metavar="DIR", default=None, help=texts.OUT)
+    made["check"].add_argument("--json", action="store_true", help=texts.CHECK_JSON)
+    _show(made["show"])
+    made["serve"].add_argument("--port", type=_port, metavar="NUMBER", default=0, help=texts.PORT)
+    made["start"].add_argument("folder", type=Path, metavar="DIR", help=texts.FOLDER)
+    made["new"].add_argument("kind", type=_kind(texts.NEW_KINDS), metavar="KIND", help=texts.KIND_NEW)
+    made["new"].add_argument("name", metavar="NAME", help=texts.NAME)
+    made["bench"].add_argument("--dishes", type=_dishes, metavar="NUMBER", default=1000, help=texts.DISHES)
+    return parser
+
+
+def _common(parser: argparse.ArgumentParser) -> None:
+    # A default would overwrite what was said before the command.
+    parser.add_argument("--book", type=Path, metavar="DIR", default=argparse.SUPPRESS, help=texts.BOOK)
+    parser.add_argument("--on", type=_day, metavar="DATE", default=argparse.SUPPRESS, help=texts.ON)
+
+
+def _show(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("kind", type=_kind(texts.SHOW_KINDS), metavar="KIND", help=texts.KIND_SHOW)
+    parser.add_argument("name", metavar="ID", help=texts.ID)
+    parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=texts.SERVINGS)
+    parser.add_argument("--json", action="store_true", help=texts.SHOW_JSON)
+
+
+class _kind:  # noqa: N801 - used like the functions beside it
+    """Reads one of a few words."""
+
+    def __init__(self, known: tuple[str, ...]) -> None:
+        self.known = known
+
+    def __call__(self, word: str) -> str:
+        if word in self.known:
+            return word
+        raise argparse.ArgumentTypeError(_unknown("kind", word, self.known))
+
+
+def _day(word: str) -> date:
+    try:
+        day = date.fromisoformat(word) if _DAY.fullmatch(word) else None
+    except ValueError:
+        raise argparse.ArgumentTypeError(texts.NO_SUCH_DAY.format(word=word)) from None
+    if day is None or not FIRST_YEAR <= day.year <= LAST_YEAR:
+        raise argparse.ArgumentTypeError(texts.NOT_A_DAY.format(word=word))
+    return day
+
+
+def _servings(word: str) -> int:
+    return _whole(word, 1, MOST_SERVINGS)
+
+
+def _port(word: str) -> int:
+    return _whole(word, 1, LAST_PORT)
+
+
+def _dishes(word: str) -> int:
+    return _whole(word, 1, 10_000)
+
+
+def _whole(word: str, low: int, high: int) -> int:
+    if not _WHOLE.fullmatch(word) or not low <= int(word) <= high:
+        raise argparse.ArgumentTypeError(texts.NOT_A_NUMBER.format(word=word, low=low, high=f"{high:,}"))
+    return int(word)
+
+
+def _unknown(what: str, word: str, known: "tuple[str, ...] | dict[str, texts.Command]") -> str:
+    close = get_close_matches(word, known, n=1, cutoff=0.5)
+    hint = texts.DID_YOU_MEAN.format(word=close[0]) if close else texts.KNOWN.format(words=", ".join(known))
+    return texts.UNKNOWN.format(what=what, word=word, hint=hint)
+
+
+_OUR_WORDS = (
+    (re.compile(r"argument .*?: (?P<said>.*)", re.DOTALL), "{said}"),
+    (re.compile(r"unrecognized arguments: (?P<word>\S+).*", re.DOTALL), texts.UNRECOGNISED),
+    (re.compile(r"the following arguments are required: (?P<word>.*)"), texts.REQUIRED),
+)
+"""What argparse says, and what we say instead; messages of ours come through it under the name of their argument."""
+
+
+def _in_our_words(message: str) -> str:
+    wanted = re.fullmatch(r"argument (?P<word>\S+): expected one argument", message)
+    if wanted:
+        return texts.NO_VALUE.format(word=wanted["word"])
+    for theirs, ours in _OUR_WORDS:
+        found = theirs.fullmatch(message)
+        if found:
+            return ours.format(**found.groupdict())
+    return message

@@ -1,0 +1,142 @@
+"""The order of stages: files, a book, its sums held against the rules, its sheet. Prints nothing."""
+
+import hashlib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from pathlib import Path
+from types import MappingProxyType
+from typing import TYPE_CHECKING
+
+from packlarder.book.book import COMPONENTS_FOLDER, DISHES_FOLDER, HOUSEHOLD_FILE, Book, spoken
+from packlarder.book.nodes import read_yaml
+from packlarder.book.read import read_book
+from packlarder.cli import texts
+from packlarder.cli.options import Misuse, Options
+from packlarder.disk.reading import BookFiles, read_folder
+from packlarder.faults import Fault, has_errors
+from packlarder.safety.whole import CheckedBook, check_book
+
+if TYPE_CHECKING:
+    from packlarder.sheets.book_sheet import BookSheet
+
+DEFAULT_BOOK = "recipes"
+EDITION_DIGITS = 8
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BookRead:
+    """A book's files and what was read of them; `book` is None without a sound book.yaml.
+
+    `unread` gives the file for each word that a component answers to whose file could not be read.
+    """
+
+    files: BookFiles
+    book: Book | None
+    unread: Mapping[str, str]
+    faults: tuple[Fault, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BookWorked:
+    """A book worked out and held against the rules; `checked` is None without a book, `faults` are those of all stages.
+
+    `shown` is the book's folder as it was given, for messages.
+    """
+
+    shown: str
+    read: BookRead
+    checked: CheckedBook | None
+    faults: tuple[Fault, ...]
+
+    @property
+    def sound(self) -> bool:
+        """Tell whether nothing stops a build."""
+        return self.checked is not None and not has_errors(self.faults)
+
+
+def book_folder(options: Options) -> Path:
+    """Give the book's folder: as it was named, else the default. Raises Misuse where there is no such folder."""
+    named = options.book
+    if named is None:
+        default = Path(DEFAULT_BOOK)
+        named = default if (default / HOUSEHOLD_FILE).is_file() else Path()
+    if not named.is_dir():
+        raise Misuse(texts.NO_FOLDER.format(folder=named))
+    return named
+
+
+def read(folder: Path) -> BookRead:
+    """Read a book. Raises Misuse where its folder can not be listed."""
+    try:
+        files = read_folder(folder)
+    except OSError as error:
+        why = (error.strerror or str(error)).lower()
+        raise Misuse(texts.UNREADABLE_FOLDER.format(folder=folder, why=why)) from error
+    found = read_book(files.texts)
+    return BookRead(
+        files=files,
+        book=found.book,
+        unread=MappingProxyType({} if found.book is None else _unread(files.texts, found.book)),
+        faults=(*files.faults, *found.faults),
+    )
+
+
+def work_out(folder: Path) -> BookWorked:
+    """Read a book, do its sums and hold them against the rules."""
+    found = read(folder)
+    checked = None if found.book is None else check_book(found.book)
+    told = () if checked is None else checked.faults
+    return BookWorked(
+        shown="" if folder == Path() else folder.as_posix(),
+        read=found,
+        checked=checked,
+        faults=(*found.faults, *(fault for fault in told if not _follows(fault, found))),
+    )
+
+
+def day_of(options: Options, book: Book) -> date:
+    """Give the day to work for: as the command line says, else the book, else today."""
+    return options.on or book.household.on or datetime.now().astimezone().date()
+
+
+def edition_of(files: BookFiles, day: date) -> str:
+    """Give the edition: a short digest of the book's files and the day."""
+    digest = hashlib.sha256(day.isoformat().encode())
+    for held in (files.texts, files.photos):
+        for name in sorted(held):
+            digest.update(f"\n{name}\n{len(held[name])}\n".encode())
+            digest.update(held[name])
+    return digest.hexdigest()[:EDITION_DIGITS]
+
+
+def sheet_of(worked: BookWorked, checked: CheckedBook, day: date) -> "BookSheet":
+    """Build the sheet of a sound book."""
+    from packlarder.sheets.book import book_sheet
+
+    files = worked.read.files
+    return book_sheet(checked, edition=edition_of(files, day), on=day, photos=files.photos)
+
+
+def _unread(held: Mapping[str, bytes], book: Book) -> dict[str, str]:
+    """Find the component files that could not be read, by the words that their components answer to."""
+    words: dict[str, str] = {}
+    for file, content in held.items():
+        folder, _, name = file.rpartition("/")
+        stem = name.removesuffix(".yaml").removesuffix(".yml")
+        if folder == COMPONENTS_FOLDER and stem not in book.components:
+            said = (read_yaml(file, content).value or {}).get("name")
+            words |= {spoken(one): file for one in (stem, said) if isinstance(one, str)}
+    return words
+
+
+def _follows(fault: Fault, found: BookRead) -> bool:
+    """Tell whether a name is unknown only because the file of what it names could not be read: that is told already."""
+    if fault.code not in ("unknown-component", "unknown-food") or not found.unread or found.book is None:
+        return False
+    named = {key for key in fault.place.path if isinstance(key, str)}
+    folder, _, file = fault.place.file.partition("/")
+    dish = found.book.dishes.get(file.removesuffix(".yaml")) if folder == DISHES_FOLDER else None
+    if dish is not None and len(fault.place.path) > 1 and isinstance(fault.place.path[1], int):
+        named |= set(dish.parts[fault.place.path[1]].detail.instead)
+    return any(spoken(name) in found.unread for name in named)

@@ -1,0 +1,124 @@
+"""What the command line says: help and sentences, in one catalogue."""
+
+from typing import NamedTuple
+
+
+class Command(NamedTuple):
+    """A command's help: a line for the list, a paragraph, and what stands below its options."""
+
+    short: str
+    long: str
+    more: str = ""
+
+
+ABOUT = """Packlarder checks a recipe book of home-dried food, does its sums, and turns it
+into a site, a printable booklet and files to hand on."""
+MORE = """A book is a folder of YAML files. `packlarder start DIR` makes one.
+It ends with 0 when all is well, 1 when something in the book is wrong, and 2
+when the command line can not be followed. Warnings alone are no failure."""
+
+COMMANDS: dict[str, Command] = {
+    "build": Command(
+        "write site, booklets and files",
+        "Write everything that comes of a book into one folder.",
+        """The folder holds the site (index.html), the booklets (print/), the whole book
+in one file (pocket.html), an e-book (book.epub) and data for other programs
+(data/). It is replaced as a whole, and only when the book has no errors.""",
+    ),
+    "check": Command(
+        "say what is wrong",
+        "Say everything that is wrong in a book, with the place and a way out.",
+    ),
+    "show": Command(
+        "print a dish, worked out",
+        "Print one dish, worked out for a number of servings.",
+        "Example: packlarder show dish beef-and-leek-noodles --servings 4",
+    ),
+    "serve": Command(
+        "live preview while you write",
+        "Show the site in a browser on this machine, and keep it up to date while\nyou write.",
+        "Stop it with Ctrl-C.",
+    ),
+    "start": Command(
+        "make a new book",
+        "Make a new book with a commented example of each kind of file.",
+    ),
+    "new": Command(
+        "add a component or dish",
+        "Add a file for a new component or dish, with what is known filled in.",
+        "Example: packlarder new component Leek rings",
+    ),
+    "test": Command(
+        "run the project's own checks",
+        "Check style, types and behaviour of Packlarder itself, from a checkout.\nOptions are passed on to pytest.",
+        "Example: packlarder test -k clock",
+    ),
+    "bench": Command(
+        "time a large book",
+        "Make a large book in a folder of its own, and time what is done with it.",
+    ),
+}
+
+SHOW_KINDS = ("dish",)
+NEW_KINDS = ("component", "dish")
+
+BOOK = "the book's folder (default: the folder recipes here if it holds a book, else the current folder)"
+ON = "the day to work everything out for, as 2027-06-01 (default: the book's own day, or today)"
+OUT = "the folder to write (default: book-out beside the book); empty, new, or written by a build before"
+CHECK_JSON = "give the faults as JSON"
+SHOW_JSON = "give everything as JSON"
+PORT = "the port to serve on (default: 8300, or the next free one)"
+FOLDER = "the folder to make; it must be empty or new"
+KIND_SHOW = "what to print: dish"
+KIND_NEW = "what to add: component or dish"
+ID = "its id or name"
+NAME = "what it is called; the file's name is made from it"
+SERVINGS = "for how many (default: as many as the household usually cooks for)"
+DISHES = "how many dishes the book has (default: 1000)"
+
+SAID = "packlarder: {sentence}"
+SEE_HELP = "`{program} --help` says what it takes."
+NO_COMMAND = "say what to do: {commands}."
+UNKNOWN = 'no {what} is called "{word}"; {hint}'
+DID_YOU_MEAN = 'did you mean "{word}"?'
+KNOWN = "known are: {words}."
+UNRECOGNISED = '"{word}" is nothing that can stand there.'
+REQUIRED = "{word} is missing."
+NO_VALUE = "{word} needs a value after it."
+NOT_A_DAY = '"{word}" is no day; write it like 2027-06-01.'
+NO_SUCH_DAY = "there is no day {word} in the calendar."
+NOT_A_NUMBER = '"{word}" is no whole number from {low} to {high}.'
+
+NO_FOLDER = "there is no folder {folder}."
+UNREADABLE_FOLDER = "the folder {folder} can not be read: {why}."
+NO_DISH = 'no dish is called "{name}"; {hint}'
+NO_DISHES = "the book has no dish yet."
+OTHER_FAULTS = "elsewhere in the book something is wrong; `packlarder check` says what."
+
+FOOT = "{title} · edition {edition} · {day}"
+
+JOB_SITE = "site"
+JOB_BOOKLET = "booklet {size}"
+JOB_POCKET = "pocket file"
+JOB_EBOOK = "e-book"
+JOB_DATA = "data"
+WRITTEN = "{counts}: written to {out}"
+
+ALL_WELL = "{counts}: nothing wrong."
+NO_ERRORS = "{counts}: no errors."
+NOTHING_WRITTEN = "Nothing was written."
+OLD_STAYS = "Nothing was written; {out} is as it was."
+
+OUR_FAULT = "this is a fault of Packlarder, not of your book: {error}."
+REPORT = "Please report it where you got Packlarder; PACKLARDER_DEBUG=1 shows where it arose."
+
+
+def counted(number: int, noun: str) -> str:
+    """Say a number of things: 1 dish, 31 components."""
+    plural = f"{noun}es" if noun.endswith("sh") else f"{noun}s"
+    return f"{number:,} {noun if number == 1 else plural}"
+
+
+def counts(dishes: int, components: int) -> str:
+    """Say how large a book is."""
+    return f"{counted(dishes, 'dish')}, {counted(components, 'component')}"

@@ -1,0 +1,1 @@
+"""Thin adapters that set sheets: the site, paper, single files, data. No sums."""

@@ -1,0 +1,10 @@
+"""Soon."""
+
+from pathlib import Path
+
+from packlarder.faults import Fault
+from packlarder.sheets.book_sheet import BookSheet
+
+
+def build_ebook(sheet: BookSheet, *, theme: Path, out: Path) -> tuple[Fault, ...]:
+    return ()

@@ -1,0 +1,140 @@
+"""Where everything stands in the booklet, settled before it is printed.
+
+A booklet is a row of *blocks*, each of which starts on a new page: front, contents, cautions, the two halves of each
+dish, the index. They are laid out once to see how many pages each takes (`Extent`); then page numbers, pages of lines
+and the lines at the foot of each block follow by counting (`settle`).
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from packlarder.publish.imposition import padded
+from packlarder.sheets.book_sheet import FieldBook
+
+LINE_MM = 8.0
+"""From one line to write on to the next: handwriting with cold fingers."""
+
+FRONT = ("front", "contents", "cautions")
+INDEX = "index"
+LONG = 2
+"""Openings that a long dish takes; one that takes more is very long."""
+
+LEAST_LINES, MOST_LINES = 2, 4
+"""Lines at the foot of a page that has other things on it (one alone would look like a rule); a page of lines has as
+many as it holds."""
+
+
+def in_hand(dish: str) -> str:
+    """Name the block of a dish that says what to take in hand."""
+    return f"in-hand-{dish}"
+
+
+def to_do(dish: str) -> str:
+    """Name the block of a dish that says what to do."""
+    return f"to-do-{dish}"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Extent:
+    """How many pages a block takes, and the height left on its last; `joins` if it starts on the last block's page."""
+
+    pages: int
+    room_mm: float
+    joins: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Placed:
+    """A block in the booklet: its first page, its pages, lines at its foot, and pages of lines that follow it."""
+
+    page: int
+    pages: int
+    lines: int = 0
+    lined_pages: int = 0
+
+    @property
+    def end(self) -> int:
+        """Give the page after the block and its pages of lines."""
+        return self.page + self.pages + self.lined_pages
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Plan:
+    """The whole booklet: its blocks by name, its pages; of each dish its first page and how many openings it takes.
+
+    `run_on` are dishes so long that what to do follows what to take in hand on the same page.
+    """
+
+    blocks: Mapping[str, Placed]
+    pages: int
+    dish_pages: Mapping[str, int]
+    openings: Mapping[str, int]
+    run_on: frozenset[str] = frozenset()
+
+    @property
+    def very_long(self) -> frozenset[str]:
+        """Name the dishes that take more than two openings."""
+        return frozenset(dish for dish, openings in self.openings.items() if openings > LONG)
+
+    def page_of(self, dish: str) -> int:
+        """Give the page a dish starts on."""
+        return self.dish_pages[dish]
+
+    def goes_on(self) -> Iterator[int]:
+        """Give the right-hand pages after which a dish goes on overleaf."""
+        for dish, openings in self.openings.items():
+            start, half = self.page_of(dish), self.blocks[to_do(dish)]
+            last = half.page + half.pages - 1
+            yield from (start + 2 * opening + 1 for opening in range(openings) if start + 2 * opening + 1 < last)
+
+
+def halves(dishes: tuple[str, ...]) -> tuple[str, ...]:
+    """Name the blocks of some dishes in order."""
+    return tuple(name for dish in dishes for name in (in_hand(dish), to_do(dish)))
+
+
+def draft(
+    names: tuple[str, ...], dish_pages: Mapping[str, int] | None = None, run_on: frozenset[str] = frozenset()
+) -> Plan:
+    """Give some blocks a page each: something to measure with. Front and index print `dish_pages`."""
+    blocks = {name: Placed(page=number, pages=1) for number, name in enumerate(names, 1)}
+    return Plan(blocks=blocks, pages=len(names), dish_pages=dish_pages or {}, openings={}, run_on=run_on)
+
+
+def settle(
+    book: FieldBook, extents: Mapping[str, Extent], rows: int, run_on: frozenset[str] = frozenset()
+) -> Plan:
+    """Place every block: dishes on whole openings from a left page on, the booklet filled up to whole sheets."""
+    blocks: dict[str, Placed] = {}
+    dish_pages: dict[str, int] = {}
+    openings: dict[str, int] = {}
+    page = 1
+    for name in FRONT:
+        blocks[name] = _place(page, extents[name], even_end=name == FRONT[-1])
+        page = blocks[name].end
+    for opening in book.openings:
+        left, right = in_hand(opening.id), to_do(opening.id)
+        dish_pages[opening.id] = page
+        joined = extents[right].joins
+        blocks[left] = _place(page, extents[left], lined=not joined)
+        blocks[right] = _place(blocks[left].end - joined, extents[right], even_end=True)
+        openings[opening.id] = (blocks[right].end - page) // 2
+        page = blocks[right].end
+    written = page + extents[INDEX].pages - 1
+    total = padded(written, rows)
+    blocks[INDEX] = _place(page, extents[INDEX], lined_pages=total - written)
+    return Plan(blocks=blocks, pages=total, dish_pages=dish_pages, openings=openings, run_on=run_on)
+
+
+def _place(
+    page: int, extent: Extent, *, lined: bool = True, even_end: bool = False, lined_pages: int = 0
+) -> Placed:
+    """Place a block at a page; with `even_end`, a page of lines follows where the next would not be a left page."""
+    odd = even_end and (page + extent.pages) % 2
+    lines = min(int(extent.room_mm // LINE_MM), MOST_LINES)
+    return Placed(
+        page=page,
+        pages=extent.pages,
+        lines=lines if lined and lines >= LEAST_LINES else 0,
+        lined_pages=1 if odd else lined_pages,
+    )

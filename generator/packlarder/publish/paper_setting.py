@@ -1,0 +1,138 @@
+"""Set one booklet: measure its blocks, settle its plan, lay it out by the plan.
+
+Blocks are measured in small lots, so that a thick book needs little memory for it and a dish that must be set anew
+costs no more than itself.
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from hashlib import sha256
+from pathlib import Path
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+
+from packlarder.publish.paper_plan import FRONT, INDEX, LINE_MM, Extent, Plan, draft, halves, settle
+from packlarder.publish.paper_words import booklet_words, how_to_print
+from packlarder.publish.press import PX_PER_MM, Laid, Press
+from packlarder.publish.sizes import Bed, PageSize, bed
+from packlarder.sheets.book_sheet import FieldBook
+
+LANGUAGE = "en"
+"""The language of the booklet's own words, as long as a field book names none."""
+
+LOT = 24
+"""Dishes measured at a time."""
+
+MOST_LAYOUTS = 3
+"""One is the rule; a second where page numbers wrap a line of the index; more would be a slip of ours."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Booklet:
+    """A booklet in one size, plain, and its plan."""
+
+    pdf: bytes
+    plan: Plan
+    size: PageSize
+    bed: Bed
+
+
+class Room:
+    """The composing room: sets a booklet's HTML and CSS by a plan; only the blocks that the plan has are set."""
+
+    def __init__(self, templates: Path, field: FieldBook, size: PageSize) -> None:
+        """Take the templates' folder, what to set, and the size to set it in."""
+        loader = FileSystemLoader(templates)
+        self._jinja = Environment(loader=loader, autoescape=True, undefined=StrictUndefined, trim_blocks=True)
+        self._jinja.filters["css"] = _css_string
+        self.field = field
+        self.size = size
+        self.bed = bed(size)
+        words = booklet_words(templates, LANGUAGE)
+        self._given: dict[str, object] = {
+            "field": field,
+            "size": size,
+            "language": LANGUAGE,
+            "words": words,
+            "how_to_print": how_to_print(words, size, self.bed),
+            "made": _iso_day(field.day),
+            "line_mm": LINE_MM,
+            "full_lines": int(size.text_height_mm // LINE_MM) - 1,
+        }
+
+    def set(self, plan: Plan) -> tuple[str, str]:
+        """Give the HTML and the CSS."""
+        given = {**self._given, "plan": plan}
+        return (
+            self._jinja.get_template("booklet.html").render(given),
+            self._jinja.get_template("booklet.css").render(given),
+        )
+
+
+def print_booklet(field: FieldBook, size: PageSize, theme: Path, press: Press) -> Booklet:
+    """Print a booklet in one size. `theme` holds `print/`."""
+    room = Room(theme / "print", field, size)
+    plan = plan_booklet(room, press)
+    for _ in range(MOST_LAYOUTS):
+        document = press.lay_out(*room.set(plan))
+        firm = settle(field, _measure(document, plan, size), room.bed.rows, plan.run_on)
+        if firm == plan:
+            break
+        plan = firm
+    else:
+        raise AssertionError(f"after {MOST_LAYOUTS} layouts the {size.name} booklet still strays from its plan")
+    identifier = sha256(f"{field.title} {field.edition} {size.id}".encode()).hexdigest()[:32]
+    return Booklet(pdf=press.write_pdf(document, identifier=identifier), plan=plan, size=size, bed=room.bed)
+
+
+def plan_booklet(room: Room, press: Press) -> Plan:
+    """Measure every block and settle the plan; dishes that would take more than two openings are run on."""
+    extents = {name: Extent(pages=1, room_mm=0) for name in (*FRONT, INDEX)}
+    dishes = [opening.id for opening in room.field.openings]
+    for lot in _lots(dishes):
+        extents.update(_lay_and_measure(room, press, draft(halves(lot))))
+    very_long = settle(room.field, extents, room.bed.rows).very_long
+    for lot in _lots([dish for dish in dishes if dish in very_long]):
+        extents.update(_lay_and_measure(room, press, draft(halves(lot), run_on=very_long)))
+    rough = settle(room.field, extents, room.bed.rows, very_long)
+    extents.update(_lay_and_measure(room, press, draft((*FRONT, INDEX), rough.dish_pages)))
+    return settle(room.field, extents, room.bed.rows, very_long)
+
+
+def _lots(dishes: list[str]) -> Iterator[tuple[str, ...]]:
+    for start in range(0, len(dishes), LOT):
+        yield tuple(dishes[start : start + LOT])
+
+
+def _lay_and_measure(room: Room, press: Press, plan: Plan) -> Mapping[str, Extent]:
+    return _measure(press.lay_out(*room.set(plan)), plan, room.size)
+
+
+def _measure(document: Laid, plan: Plan, size: PageSize) -> Mapping[str, Extent]:
+    """See how many pages each block takes, and what is left on its last, by the anchors at its start and end."""
+    found: dict[str, tuple[int, float]] = {}
+    for number, page in enumerate(document.pages, 1):
+        for name, anchor in page.anchors.items():
+            found.setdefault(name, (number, anchor[1]))
+    extents = {}
+    before = 0
+    for name in plan.blocks:
+        first, (last, below_px) = found[name][0], found[f"end-{name}"]
+        room_mm = size.height_mm - size.bottom_mm - below_px / PX_PER_MM
+        extents[name] = Extent(pages=last - first + 1, room_mm=room_mm, joins=first == before)
+        before = last
+    return extents
+
+
+def _css_string(text: str) -> str:
+    """Write a text so that it can stand between double quotes in a style sheet, whatever is in it."""
+    return "".join(letter if letter.isalnum() else f"\\{ord(letter):06x}" for letter in text)
+
+
+def _iso_day(day: str) -> str:
+    """Give a day printed as `1 June 2027` in the form that PDF metadata takes; nothing if it reads otherwise."""
+    try:
+        return datetime.strptime(day, "%d %B %Y").replace(tzinfo=UTC).date().isoformat()
+    except ValueError:
+        return ""

@@ -1,0 +1,76 @@
+"""What each template is given besides the frame: a page's sheet, its figures, the words."""
+
+from collections.abc import Mapping
+from types import SimpleNamespace
+
+from markupsafe import Markup
+
+from packlarder.faults import Fault, Severity
+from packlarder.publish.site_figures import PageFigures, counts, used_columns
+from packlarder.publish.site_pages import SitePage, address_of, main_ways, more_ways, pages_of
+from packlarder.publish.site_written import set_written
+from packlarder.sheets.book_sheet import BookSheet, WrittenPage
+from packlarder.sheets.component_sheet import ComponentSheet
+from packlarder.sheets.dish_sheet import DishSheet
+
+
+class SiteContext:
+    """Makes the context of one page after the other; all names here are names in the templates."""
+
+    def __init__(self, book: BookSheet, *, words: Mapping[str, str], scripts: tuple[str, ...], policy: str) -> None:
+        """Prepare what every page shares. `scripts` are ours and are set as they are."""
+        self._addresses = frozenset(page.address for page in pages_of(book, words))
+        self._photos = frozenset(name for name, _ in book.photos)
+        self._words = words
+        self._book = book
+        self._faults: list[Fault] = []
+        self._shared: dict[str, object] = {
+            "book": book,
+            "w": SimpleNamespace(**words),
+            "scripts": tuple(Markup(script) for script in scripts),  # noqa: S704 - our own, not a book's
+            "policy": policy,
+            "main_ways": main_ways(book, words),
+            "more_ways": more_ways(book, words),
+            "addresses": self._addresses,
+            "components": frozenset(part.id for part in book.components),
+            "photos": self._photos,
+            "rules": frozenset(rule.id for rule in book.rules),
+            "address_of": address_of,
+            "severities": {severity: words[f"severity_{severity}"] for severity in Severity},
+        }
+
+    def of(self, page: SitePage) -> dict[str, object]:
+        """Give the context of a page; `root` leads from it to the site's root."""
+        context = self._shared | {
+            "title": page.title,
+            "section": page.section,
+            "root": "../" * page.address.count("/"),
+            "address": page.address,
+            "sheet": page.sheet,
+        }
+        if isinstance(page.sheet, DishSheet):
+            context |= self._dish(page.sheet)
+        elif isinstance(page.sheet, ComponentSheet):
+            context["figures"] = PageFigures(system=self._book.system)
+        elif isinstance(page.sheet, WrittenPage):
+            context["html"] = self._written(page.sheet)
+        return context
+
+    def faults(self) -> tuple[Fault, ...]:
+        """Give what was found wrong in pages written by hand."""
+        return tuple(self._faults)
+
+    def _dish(self, dish: DishSheet) -> dict[str, object]:
+        """Give what only a dish page needs."""
+        words = self._words
+        return {
+            "figures": PageFigures(system=self._book.system, usual=dish.usual, servings=dish.servings),
+            "for_servings": counts(dish.servings, one=words["serving_one"], many=words["serving_many"]),
+            "columns": used_columns(dish, words),
+        }
+
+    def _written(self, page: WrittenPage) -> Markup:
+        """Set a page written by hand and keep its faults."""
+        written = set_written(page, addresses=self._addresses, photos=self._photos, words=self._words)
+        self._faults.extend(written.faults)
+        return written.html

@@ -1,0 +1,145 @@
+"""The figures of one page: the usual one in the text, all of them beside it for the script to pick from."""
+
+import json
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from html import escape
+
+from markupsafe import Markup
+
+from packlarder.sheets.component_sheet import Fact
+from packlarder.sheets.dish_sheet import DishSheet, PartRow
+from packlarder.sheets.printed import Line, Printed, Strong, System
+
+BETWEEN = "|"
+"""Parts the texts of a row; a row with a text that holds it is written as a list."""
+UNIT_SPACE = "\N{NO-BREAK SPACE}"
+
+CELL_BREAK = "\n"
+NO_FIGURE = ' class="no"'
+
+Row = tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Column:
+    """A column of the parts table: a field of the part's row, and its label."""
+
+    name: str
+    label: Markup
+
+
+class PageFigures:
+    """Sets figures as HTML and gathers those that change with servings or units.
+
+    A figure that never changes is plain text. One that does is `<span data-f="7">`, where 7 is its number in `picks()`:
+    every text of it, once, by row; the script shows one of them and works out nothing.
+    """
+
+    def __init__(self, *, system: System, usual: int = 0, servings: tuple[int, ...] = (1,)) -> None:
+        """Start a page that shows `servings[usual]` in one system of units."""
+        self._us = system is System.US
+        self._system = system
+        self._usual = usual
+        self._servings = servings
+        self._rows: dict[Row, int] = {}
+        self._pairs: dict[tuple[int, int], int] = {}
+
+    def show(self, figure: Printed) -> Markup:
+        """Set a figure within a line."""
+        return _safe(self._set(figure))
+
+    def cells(self, part: PartRow, columns: tuple[Column, ...]) -> Markup:
+        """Set the figures of a part as cells of its row; a cell with none is marked: narrow pages leave it out."""
+        figures = ((column, getattr(part, column.name)) for column in columns)
+        return _safe(
+            "".join(
+                f'<td data-l="{column.label}"{NO_FIGURE if figure.empty else ""}>{self._set(figure)}</td>'
+                for column, figure in figures
+            )
+        )
+
+    def every(self, figure: Printed) -> Markup:
+        """Set a figure for every number of servings as cells of a row, in the system the page is written in."""
+        texts = escape(CELL_BREAK.join(figure.us if self._us else figure.metric))
+        return _safe(f"<td>{texts.replace(CELL_BREAK, '</td><td>')}</td>")
+
+    def large(self, figure: Printed) -> Markup:
+        """Set a figure with its unit small beside it."""
+        text, number = self._gather(figure.metric, figure.us)
+        count, space, unit = text.rpartition(UNIT_SPACE)
+        inside = f"{escape(count)}{space}<small>{escape(unit)}</small>" if space else f"{escape(text)}<small></small>"
+        return _safe(f"<span>{inside}</span>" if number is None else f'<span data-f="{number}">{inside}</span>')
+
+    def fact(self, fact: Fact) -> Markup:
+        """Set the figure of a fact, which knows no servings."""
+        return self.show(Printed((fact.metric,), (fact.us,)))
+
+    def line(self, line: Line) -> Markup:
+        """Set a line: plain words, strong words, figures."""
+        return _safe(
+            "".join(
+                escape(run)
+                if isinstance(run, str)
+                else f"<strong>{escape(run.text)}</strong>"
+                if isinstance(run, Strong)
+                else self._set(run)
+                for run in line
+            )
+        )
+
+    def picks(self) -> Markup:
+        """Set all that was gathered as JSON that may stand inside a `script` element."""
+        pairs = list(self._pairs)
+        known = {
+            "system": str(self._system),
+            "usual": self._usual,
+            "servings": self._servings,
+            "rows": [_written(row) for row in self._rows],
+            "metric": [metric for metric, _ in pairs],
+            "us": [us for _, us in pairs],
+        }
+        return _safe(json.dumps(known, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c"))
+
+    def _set(self, figure: Printed) -> str:
+        """Set a figure as HTML."""
+        text, number = self._gather(figure.metric, figure.us)
+        return escape(text) if number is None else f'<span data-f="{number}">{escape(text)}</span>'
+
+    def _gather(self, metric: Row, us: Row) -> tuple[str, int | None]:
+        """Give the usual text and the figure's number, which is none where nothing ever changes."""
+        steady = metric.count(metric[0]) == len(metric) and us.count(us[0]) == len(us)
+        text = (us if self._us else metric)[0 if steady else self._usual]
+        if steady:
+            if metric[0] == us[0]:
+                return text, None
+            metric, us = metric[:1], us[:1]
+        rows, pairs = self._rows, self._pairs
+        pair = rows.setdefault(metric, len(rows)), rows.setdefault(us, len(rows))
+        return text, pairs.setdefault(pair, len(pairs))
+
+
+def counts(servings: Sequence[int], *, one: str, many: str) -> Printed:
+    """Print the number of servings in words: `for 1 serving`, `for {n} servings`."""
+    texts = tuple(one if count == 1 else many.replace("{n}", str(count)) for count in servings)
+    return Printed(texts, texts)
+
+
+def used_columns(dish: DishSheet, words: Mapping[str, str]) -> tuple[Column, ...]:
+    """Give the columns of the parts table that hold something in at least one row."""
+    return tuple(
+        Column(name=name, label=_safe(escape(words[name])))
+        for name in ("measure", "dry", "fresh", "offered", "absorbed", "drained")
+        if any(not getattr(part, name).empty for part in dish.parts)
+    )
+
+
+def _safe(html: str) -> Markup:
+    """Mark HTML that was put together here, every text in it escaped, as fit to be set."""
+    return Markup(html)  # noqa: S704 - see above
+
+
+def _written(row: Row) -> str | list[str]:
+    """Write a row as one text, or as a list where a text holds the parting sign."""
+    joined = BETWEEN.join(row)
+    return joined if joined.count(BETWEEN) == len(row) - 1 else list(row)

@@ -1,0 +1,134 @@
+"""Which pages a book's site has, and what each is made from."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import TypeAlias
+
+from packlarder.sheets.book_sheet import BookSheet, Index, WrittenPage
+from packlarder.sheets.component_sheet import ComponentSheet, Link
+from packlarder.sheets.dish_sheet import DishSheet
+
+PageSheet: TypeAlias = BookSheet | DishSheet | ComponentSheet | Index | WrittenPage
+
+FOLDERS = {"dish": "dishes", "component": "components", "page": "pages", "list": "lists"}
+"""The folder of each kind of page."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SitePage:
+    """A page: its address below the site's root (`dishes/egg-pan.html`), template, title, section, sheet."""
+
+    address: str
+    template: str
+    title: str
+    section: str
+    sheet: PageSheet
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Way:
+    """An entry of the navigation; `section` is the word that pages carry which belong to it."""
+
+    section: str
+    label: str
+    address: str
+
+
+def address_of(link: Link) -> str:
+    """Give the address of what a link names."""
+    return f"{FOLDERS[link.kind]}/{link.id}.html"
+
+
+def pages_of(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
+    """List every page of a book's site, the front page first."""
+    return (
+        SitePage(address="index.html", template="front.html", title=book.title, section="front", sheet=book),
+        *_whole_pages(book, words),
+        *(
+            SitePage(
+                address=f"lists/{index.id}.html", template="list.html", title=index.title, section="dishes", sheet=index
+            )
+            for index in book.indexes
+        ),
+        *(
+            SitePage(
+                address=f"pages/{page.id}.html", template="written.html", title=page.title, section=page.id, sheet=page
+            )
+            for page in book.pages
+        ),
+        *(
+            SitePage(
+                address=f"components/{part.id}.html",
+                template="component.html",
+                title=part.name,
+                section="components",
+                sheet=part,
+            )
+            for part in book.components
+        ),
+        *(
+            SitePage(
+                address=f"dishes/{dish.id}.html", template="dish.html", title=dish.name, section="dishes", sheet=dish
+            )
+            for dish in book.dishes
+        ),
+    )
+
+
+def _whole_pages(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
+    """List the pages that show the whole book from one side."""
+    return tuple(
+        SitePage(address=f"{name}.html", template=f"{name}.html", title=words[title], section=name, sheet=book)
+        for name, title in (
+            ("components", "components"),
+            ("safety", "safety"),
+            ("figures", "figures_title"),
+            ("format", "format_title"),
+        )
+    )
+
+
+def main_ways(book: BookSheet, words: Mapping[str, str]) -> tuple[Way, ...]:
+    """List what stands at the head of every page. Larder and trips follow here once they have pages."""
+    dishes = f"lists/{book.indexes[0].id}.html" if book.indexes else "index.html"
+    return (
+        Way(section="dishes", label=words["dishes"], address=dishes),
+        Way(section="components", label=words["components"], address="components.html"),
+        Way(section="safety", label=words["safety"], address="safety.html"),
+    )
+
+
+def more_ways(book: BookSheet, words: Mapping[str, str]) -> tuple[Way, ...]:
+    """List what stands at the foot of every page: pages written by hand, figures, the format."""
+    return (
+        *(Way(section=page.id, label=page.title, address=f"pages/{page.id}.html") for page in book.pages),
+        Way(section="figures", label=words["figures_title"], address="figures.html"),
+        Way(section="format", label=words["format_title"], address="format.html"),
+    )
+
+
+def changed_pages(before: BookSheet, after: BookSheet, words: Mapping[str, str]) -> frozenset[str]:
+    """Give the addresses whose pages differ between two states of a book, for `build_site(only=...)`.
+
+    A page's foot names the edition, which every edit changes: that alone does not count, so a preview's foot may lag.
+    """
+    now = pages_of(after, words)
+    if _frame(before, words) != _frame(after, words):
+        return frozenset(page.address for page in now)
+    then = {page.address: page for page in pages_of(before, words)}
+    return frozenset(page.address for page in now if then.get(page.address) != page)
+
+
+def _frame(book: BookSheet, words: Mapping[str, str]) -> tuple[object, ...]:
+    """Gather what every page shows or links to besides its own sheet."""
+    return (
+        book.title,
+        book.language,
+        book.system,
+        main_ways(book, words),
+        more_ways(book, words),
+        tuple((index.id, index.title) for index in book.indexes),
+        {page.address for page in pages_of(book, words)},
+        {rule.id for rule in book.rules},
+        {name for name, _ in book.photos},
+    )

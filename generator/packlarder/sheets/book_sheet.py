@@ -1,0 +1,133 @@
+"""The sheet of a whole book: its front, indexes, rules, figures, and the pages people wrote by hand."""
+
+from dataclasses import dataclass
+
+from packlarder.sheets.component_sheet import ComponentSheet, Link
+from packlarder.sheets.dish_sheet import Caution, DishSheet
+from packlarder.sheets.field_sheet import FieldOpening
+from packlarder.sheets.printed import System
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class IndexEntry:
+    """A line of an index: a dish or component with the figures one chooses by."""
+
+    link: Link
+    raw: bool
+    figures: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class IndexGroup:
+    """A heading of an index and its lines."""
+
+    heading: str
+    entries: tuple[IndexEntry, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Index:
+    """An index of the book: by meal, by cooking method, by component, by water to carry; `columns` head the figures."""
+
+    id: str
+    title: str
+    columns: tuple[str, ...]
+    groups: tuple[IndexGroup, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RuleRow:
+    """A safety rule as the book's rules page lists it."""
+
+    id: str
+    severity: str
+    title: str
+    text: str
+    source: str
+    standing: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FigureRow:
+    """A constant or table row with its source and standing."""
+
+    name: str
+    value: str
+    source: str
+    standing: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FigureGroup:
+    """Figures of one kind under a heading."""
+
+    heading: str
+    rows: tuple[FigureRow, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KeyRow:
+    """A key of the file format: as written, what it takes, whether it must be there, what it says, an example."""
+
+    key: str
+    takes: str
+    required: bool
+    says: str
+    example: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FormatSection:
+    """One kind of file, or one nested mapping, with its keys and a whole example."""
+
+    id: str
+    title: str
+    says: str
+    keys: tuple[KeyRow, ...]
+    example: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WrittenPage:
+    """A page that people wrote by hand in Markdown."""
+
+    id: str
+    title: str
+    markdown: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FieldBook:
+    """What the booklet needs besides its openings."""
+
+    title: str
+    edition: str
+    day: str
+    how_to_use: tuple[str, ...]
+    general_cautions: tuple[Caution, ...]
+    openings: tuple[FieldOpening, ...]
+    component_index: tuple[tuple[str, tuple[str, ...]], ...]
+    """Component names in order, each with the ids of the dishes that use it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BookSheet:
+    """Everything that is published of a book. `edition` is a short digest; `day` is printed as in `1 June 2027`."""
+
+    title: str
+    language: str
+    address: str
+    system: System
+    edition: str
+    day: str
+    about: tuple[str, ...]
+    dishes: tuple[DishSheet, ...]
+    components: tuple[ComponentSheet, ...]
+    indexes: tuple[Index, ...]
+    general_cautions: tuple[Caution, ...]
+    rules: tuple[RuleRow, ...]
+    figures: tuple[FigureGroup, ...]
+    format: tuple[FormatSection, ...]
+    pages: tuple[WrittenPage, ...]
+    field: FieldBook
+    photos: tuple[tuple[str, bytes], ...] = ()

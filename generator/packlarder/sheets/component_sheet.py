@@ -1,0 +1,54 @@
+"""The sheet of a component: what it is, how it is dried, how it comes back, where it is used."""
+
+from dataclasses import dataclass
+
+from packlarder.sheets.dish_sheet import Caution
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fact:
+    """A label and what is known, in both systems of units, and where it comes from."""
+
+    label: str
+    metric: str
+    us: str
+    source: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Link:
+    """A page of the book by kind (`dish`, `component`, `page`) and id, and how it is called."""
+
+    kind: str
+    id: str
+    name: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ComponentSheet:
+    """A component as its page shows it.
+
+    `state` is the word a label bears: `RAW` (must be cooked to be safe), `cook before eating`, or `ready`.
+    """
+
+    id: str
+    name: str
+    raw: bool
+    state: str
+    about: str
+    facts: tuple[Fact, ...]
+    allergens: tuple[str, ...]
+    traces: tuple[str, ...]
+    yields: tuple[Fact, ...]
+    yield_notes: tuple[str, ...]
+    weighs: tuple[Fact, ...]
+    bring_back: str
+    waters: tuple[Fact, ...]
+    to_dry: tuple[str, ...]
+    made_of: tuple[Fact, ...]
+    feeds: tuple[Fact, ...]
+    cautions: tuple[Caution, ...]
+    used_in: tuple[Link, ...]
+    held_in: tuple[Link, ...]
+    missing: tuple[str, ...]
+    notes: tuple[str, ...]

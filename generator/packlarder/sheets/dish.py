@@ -1,0 +1,229 @@
+"""The sheet of a dish, built from its plan, its sums for each number of servings, and what the safety rules found."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from packlarder.book.step import Verb
+from packlarder.figures.kinds import Cooking, doneness_of
+from packlarder.figures.temperatures import cooking_temperature
+from packlarder.measure import in_celsius, in_fahrenheit, in_kj
+from packlarder.reckon.records import DishSums, PlannedPart, WaterSums
+from packlarder.safety import Finding, on_the_page
+from packlarder.sheets import series, words
+from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.dish_sheet import Caution, DishSheet, FoodRow, Lesson, Reading, WaterRow
+from packlarder.sheets.origins import condition_lines, origin_lines
+from packlarder.sheets.part_rows import pack_rows, part_rows
+from packlarder.sheets.printed import NOTHING, Line, Printed
+from packlarder.sheets.step_rows import step_rows
+from packlarder.sheets.words import joined, set_line
+
+PIECES = tuple(words.WATERS)
+SALT_PER_SODIUM = 2.5
+
+
+def dish_sheet(dish: DishSeries, findings: Sequence[Finding]) -> DishSheet:
+    """Build the sheet of a dish."""
+    plan, model = dish.plan, dish.plan.model
+    waters, total = _waters(dish)
+    return DishSheet(
+        id=plan.id,
+        name=model.name,
+        meal=model.meal.value,
+        method=method_of(dish),
+        about=model.about,
+        servings=tuple(sums.servings for sums in dish.sums),
+        usual=dish.usual,
+        strip=_strip(dish, total),
+        raw_parts=tuple(part.called for part in plan.parts if part.component.raw),
+        raw=_raw(dish),
+        done_when=done_when(dish),
+        parts=part_rows(dish),
+        packs=pack_rows(dish),
+        steps=step_rows(dish),
+        waters=waters,
+        water_total=total,
+        clock=_clock(dish),
+        heat=_heat(dish),
+        conditions=condition_lines(dish),
+        cautions=tuple(caution(finding) for finding in on_the_page(findings)),
+        feeds=_feeds(dish),
+        allergens=tuple(sorted({one.value for part in plan.parts for one in part.component.allergens})),
+        traces=_traces(dish),
+        origins=origin_lines(plan),
+        missing=tuple(words.MISSING.format(what=gap.what, missing=gap.missing) for gap in dish.sums[dish.usual].gaps),
+        tried=model.tried,
+        learnt=tuple(Lesson(day=day(one.date), change=one.change, why=one.why) for one in model.learnt),
+        notes=model.notes,
+        photo=model.photo,
+    )
+
+
+def caution(finding: Finding) -> Caution:
+    """Set what a rule found as a caution."""
+    return Caution(
+        rule=finding.rule.id,
+        severity=finding.severity.value,
+        text=finding.text,
+        source=finding.source,
+        standing=finding.standing.value,
+    )
+
+
+def day(on: date) -> str:
+    """Print a day: 1 June 2027."""
+    return f"{on.day} {words.MONTHS[on.month - 1]} {on.year}"
+
+
+def method_of(dish: DishSeries) -> str:
+    """Give the cooking method a dish is found under: by the hottest thing that its steps do."""
+    verbs = {step.verb for step in dish.plan.steps if not step.heater}
+    hot = any(sums.hot_ml for sums in (one.water for one in dish.sums[:1]))
+    ways = (
+        ("bake", Verb.BAKE in verbs),
+        ("fry", Verb.FRY in verbs),
+        ("boil", bool(verbs & {Verb.BOIL, Verb.SIMMER})),
+        ("heater", any(step.heater for step in dish.plan.steps)),
+        ("warm", Verb.WARM in verbs),
+        ("pour over", hot),
+        ("cold", any(one.offered_ml for one in dish.sums[0].parts)),
+    )
+    return words.METHODS[next((way for way, holds in ways if holds), "none")]
+
+
+def done_when(dish: DishSeries) -> str:
+    """Say how to tell that what must be cooked to be edible is done; what must be cooked to be safe stands under RAW."""
+    kinds = sorted({kind for part in dish.plan.parts if _edible_once_cooked(part) for kind in part.component.kinds})
+    told = [kind.rules.done_when for kind in kinds if kind.rules.uncooked is Cooking.TO_BE_EDIBLE]
+    return "; ".join(dict.fromkeys(text for text in told if text))
+
+
+def _edible_once_cooked(part: PlannedPart) -> bool:
+    return part.component.must_be_cooked is Cooking.TO_BE_EDIBLE
+
+
+def _uncooked(cooking: Cooking) -> bool:
+    return cooking is not Cooking.NO
+
+
+def _traces(dish: DishSeries) -> tuple[str, ...]:
+    """Give what the dish may hold traces of and does not hold anyway."""
+    components = [part.component for part in dish.plan.parts]
+    held = {one for component in components for one in component.allergens}
+    return tuple(sorted({one.value for component in components for one in component.traces - held}))
+
+
+def _strip(dish: DishSeries, total: Printed) -> tuple[Reading, ...]:
+    clocks = series.clocks([sums.clock.minutes for sums in dish.sums])
+    figures = {
+        "water": total,
+        "hot": series.totals([sums.water.hot_ml for sums in dish.sums]),
+        "clock": clocks,
+        "fuel": series.weights([sums.heat.fuel_g for sums in dish.sums]),
+        "weight": series.total_weights([sums.weight_g for sums in dish.sums]),
+    }
+    return tuple(Reading(key=key, label=label, figure=figures[key]) for key, label in words.STRIP.items())
+
+
+def _waters(dish: DishSeries) -> tuple[tuple[WaterRow, ...], Printed]:
+    """Set the pieces of the water; in both systems the printed pieces add up to the printed total."""
+    pieces = [[_piece(sums.water, key) for key in PIECES] for sums in dish.sums]
+    ounces = [series.pieces_in_fluid_ounces(row) for row in pieces]
+    rows: list[WaterRow] = []
+    for at, key in enumerate(PIECES):
+        metric = tuple([series.whole_ml(row[at]) if row[at] else NOTHING for row in pieces])
+        figure = Printed(metric, tuple([row[at] for row in ounces]))
+        if not figure.empty:
+            rows.append(WaterRow(key=key, label=words.WATERS[key], figure=figure))
+    metric = tuple([series.whole_ml(sums.water.carry_ml) for sums in dish.sums])
+    us = tuple([series.total_in_fluid_ounces(sums.water.carry_ml) for sums in dish.sums])
+    return tuple(rows), Printed(metric, us)
+
+
+def _piece(water: WaterSums, key: str) -> int:
+    value: int = getattr(water, key)
+    return value
+
+
+def _clock(dish: DishSeries) -> tuple[Reading, ...]:
+    figures = {
+        "minutes": series.minutes([sums.clock.minutes for sums in dish.sums]),
+        "soak": series.minutes([sums.clock.soak_minutes for sums in dish.sums]),
+        "heat": series.minutes([sums.clock.heat_minutes for sums in dish.sums]),
+    }
+    return tuple(Reading(key=key, label=label, figure=figures[key]) for key, label in words.CLOCK.items())
+
+
+def _heat(dish: DishSeries) -> tuple[Reading, ...]:
+    heat = dish.sums[0].heat
+    boils_c = heat.boiling_point_c
+    count = dish.count
+    figures = {
+        "boils": Printed((in_celsius(boils_c, step=0.5),) * count, (in_fahrenheit(boils_c),) * count),
+        "energy": series.alike([in_kj(sums.heat.energy_kj) if sums.heat.energy_kj else NOTHING for sums in dish.sums]),
+        "fuel": series.weights([sums.heat.fuel_g for sums in dish.sums]),
+        "longer": series.fixed(f"{heat.time_factor:.1f}" if heat.time_factor >= 1.05 else NOTHING, count),
+    }
+    readings = (Reading(key=key, label=label, figure=figures[key]) for key, label in words.HEAT.items())
+    return tuple(reading for reading in readings if not reading.figure.empty)
+
+
+def _raw(dish: DishSeries) -> Line:
+    raw = [part for part in dish.plan.parts if part.component.raw]
+    if not raw:
+        return ()
+    names = joined([(part.called.lower(),) for part in raw])
+    return set_line(words.RAW, {"parts": _opened(names), "done": _done(dish, raw)})
+
+
+def _opened(line: Line) -> Line:
+    first = line[0]
+    return (words.opened(first), *line[1:]) if isinstance(first, str) else line
+
+
+def _done(dish: DishSeries, raw: Sequence[PlannedPart]) -> Line:
+    """Say how hot inside, by the household's authority, the hottest of what it asks of the raw parts."""
+    told = "; ".join(dict.fromkeys(_tell(part) for part in raw if _tell(part)))
+    asked = [
+        cooking_temperature(dish.household.authority, doneness).temp_c
+        for part in raw
+        for kind in part.component.kinds
+        if (doneness := doneness_of(kind, cooked_before=False)) is not None and _uncooked(kind.rules.uncooked)
+    ]
+    if not asked:
+        return (told,)
+    return set_line(words.RAW_TO, {"done": told, "degrees": series.degrees(max(asked), dish.count)})
+
+
+def _tell(part: PlannedPart) -> str:
+    return "; ".join(
+        kind.rules.done_when for kind in sorted(part.component.kinds) if kind.rules.uncooked is Cooking.TO_BE_SAFE
+    )
+
+
+def _feeds(dish: DishSeries) -> tuple[FoodRow, ...]:
+    """Set what one serving feeds, at each number of servings (fixed parts make a difference)."""
+    rows = [FoodRow(label=label, figure=_nutrient(dish, name), complete=_complete(dish, name)) for name, label in words.FEEDS.items()]
+    per_gram = [_energy_per_gram(sums) for sums in dish.sums]
+    figure = series.alike([f"{value:.1f}\u00a0kcal/g" if value else NOTHING for value in per_gram])
+    return (*rows, FoodRow(label=words.ENERGY_PER_GRAM, figure=figure, complete=_complete(dish, "energy_kcal")))
+
+
+def _nutrient(dish: DishSeries, name: str) -> Printed:
+    values: list[float | None] = [getattr(sums.per_serving, name) for sums in dish.sums]
+    if name == "energy_kcal":
+        return series.energies(values)
+    if name == "sodium_mg":
+        return series.nutrients([None if value is None else value * SALT_PER_SODIUM / 1000 for value in values])
+    return series.nutrients(values)
+
+
+def _complete(dish: DishSeries, name: str) -> bool:
+    return name not in dish.sums[0].incomplete
+
+
+def _energy_per_gram(sums: DishSums) -> float | None:
+    energy = sums.per_serving.energy_kcal
+    return energy * sums.servings / sums.weight_g if energy and sums.weight_g else None
+
+

@@ -1,0 +1,123 @@
+"""The opening of a dish in the field booklet, from its sheet: one number of servings, one system of units."""
+
+from collections.abc import Sequence
+
+from packlarder.book.household import Household
+from packlarder.book.step import Verb
+from packlarder.measure import NO_BREAK, UP, for_number, in_cups, in_minutes, rounded, with_fraction
+from packlarder.reckon.clock import whole_minutes
+from packlarder.safety import Finding, in_the_booklet
+from packlarder.sheets import words
+from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.dish_sheet import DishSheet, PackRow
+from packlarder.sheets.field_sheet import FieldFigure, FieldOpening, FieldPack, FieldStep, Span
+from packlarder.sheets.printed import Line, Printed, Strong, System
+from packlarder.sheets.series import whole_ml
+from packlarder.sheets.words import opened
+
+ROUND_ML = 50
+"""Water in the booklet is rounded up to this, unless the household has a mug of its own."""
+QUARTER = 0.25
+
+
+def field_opening(dish: DishSeries, sheet: DishSheet, findings: Sequence[Finding], system: System) -> FieldOpening:
+    """Give the opening of a dish at its usual servings."""
+    setter = _Setter(system, sheet.usual)
+    return FieldOpening(
+        id=sheet.id,
+        name=sheet.name,
+        heading=words.HEADING.format(meal=opened(sheet.meal), method=sheet.method, servings=sheet.servings[sheet.usual]),
+        packs=tuple(pack for row in sheet.packs for pack in setter.packs(row)),
+        figures=_figures(dish, system),
+        raw=setter.spans(sheet.raw),
+        done_when=sheet.done_when,
+        steps=tuple(
+            FieldStep(minute=setter.text(row.minute), verb=opened(row.verb), line=setter.spans(row.field_line))
+            for row in sheet.steps
+        ),
+        cautions=tuple(finding.text for finding in in_the_booklet(findings)),
+        allergens=_allergens(sheet),
+        conditions=sheet.conditions[0],
+        components=tuple(row.component for row in sheet.parts),
+    )
+
+
+class _Setter:
+    """Sets figures and lines at one number of servings in one system."""
+
+    def __init__(self, system: System, index: int) -> None:
+        self.system = system
+        self.index = index
+
+    def text(self, figure: Printed) -> str:
+        """Set a figure."""
+        return figure.text(self.system, self.index)
+
+    def spans(self, line: Line) -> tuple[Span, ...]:
+        """Set a line; neighbouring plain words become one span."""
+        spans: list[Span] = []
+        for run in line:
+            strong = isinstance(run, Strong)
+            text = run if isinstance(run, str) else run.text if isinstance(run, Strong) else self.text(run)
+            if spans and not strong and not spans[-1].strong:
+                spans[-1] = Span(spans[-1].text + text)
+            else:
+                spans.append(Span(text, strong=strong))
+        return tuple(spans)
+
+    def packs(self, row: PackRow) -> tuple[FieldPack, ...]:
+        """Set a pack and the packs inside it."""
+        inside = tuple(pack for inner in row.inside for pack in self.packs(inner))
+        holds = ", ".join(item.name for item in row.items)
+        if not row.number and row.where:
+            holds = words.FROM.format(name=holds, where=row.where)
+        elif row.where and row.where.lower() != holds.lower():
+            holds = words.CALLED.format(called=row.where, holds=holds)
+        own = FieldPack(
+            number=row.number,
+            holds=holds,
+            weight=self.text(row.weight),
+            raw=any(item.raw for item in row.items) or (row.raw and not row.items),
+            sachet=row.sachet,
+        )
+        return (own, *inside)
+
+
+def _figures(dish: DishSeries, system: System) -> tuple[FieldFigure, ...]:
+    """Give the water, cold and hot, and the minutes; what soaks first and for how long."""
+    sums = dish.sums[dish.usual]
+    water = sums.water
+
+    def round_up(water_ml: float) -> str:
+        return _rounded_up(water_ml, dish.household, system)
+
+    figures = [FieldFigure(label=words.FIELD["water"], figure=round_up(water.carry_ml))]
+    if 0 < water.hot_ml:
+        figures.append(FieldFigure(label=words.FIELD["hot"], figure=round_up(water.hot_ml), part_of=True))
+    figures.append(FieldFigure(label=words.FIELD["minutes"], figure=in_minutes(sums.clock.minutes)))
+    soak = max(
+        ((step.wait_min, step.start_min) for step, plan in zip(sums.steps, dish.plan.steps, strict=True) if plan.verb is Verb.SOAK),
+        default=None,
+    )
+    if soak is not None:
+        before = whole_minutes(sums.clock.minutes - soak[1])
+        label = words.FIELD["soak"].format(minutes=in_minutes(before))
+        figures.append(FieldFigure(label=label, figure=in_minutes(soak[0]), part_of=True))
+    return tuple(figures)
+
+
+def _rounded_up(water_ml: float, household: Household, system: System) -> str:
+    """Print a water rounded up to 50 mL, to a cup's marks, or to quarters of the household's own mug."""
+    if water_ml <= 0:
+        return words.NO_WATER
+    mug = household.measures.get(household.booklet_measure)
+    if mug is not None:
+        quarters = rounded(water_ml / mug.base, QUARTER, UP)
+        return f"{with_fraction(quarters)}{NO_BREAK}{for_number(household.booklet_measure, quarters)}"
+    if system is System.US:
+        return in_cups(water_ml, UP)
+    return whole_ml(rounded(water_ml, ROUND_ML, UP))
+
+
+def _allergens(sheet: DishSheet) -> str:
+    return words.CONTAINS.format(allergens=", ".join(sheet.allergens)) if sheet.allergens else ""

@@ -1,0 +1,79 @@
+"""Where the numbers of a dish come from, and under which conditions they hold."""
+
+from packlarder.measure import (
+    in_celsius,
+    in_fahrenheit,
+    in_feet,
+    in_grams,
+    in_metres,
+    in_ml,
+    in_percent,
+)
+from packlarder.figures.margins import WATER_DEPARTS
+from packlarder.reckon.records import ComponentSums, DishPlan, Yielded, YieldFrom
+from packlarder.sheets import words
+from packlarder.sheets.dish_series import DishSeries
+
+SAMPLE_G = 10
+"""Waters are told for a small heap of dry food that people can picture."""
+
+
+def condition_lines(dish: DishSeries) -> tuple[str, ...]:
+    """Say where, in what weather and on what the dish was worked out, in both systems."""
+    conditions = dish.sums[0].conditions
+    line = words.CONDITIONS.format(
+        height=f"{in_metres(conditions.height_m)} ({in_feet(conditions.height_m)})",
+        air=_degrees(conditions.air_c),
+        water=_degrees(conditions.water_c),
+        stove=dish.plan.stove_name,
+        pot=dish.plan.pot_name,
+    )
+    if conditions.heater_water_carried or not any(step.heater for step in dish.plan.steps):
+        return (line,)
+    where = dish.household.usual_conditions.heater_water.value
+    return line, words.HEATER_WATER.format(where=where)
+
+
+def _degrees(celsius: float) -> str:
+    return f"{in_celsius(celsius)} ({in_fahrenheit(celsius)})"
+
+
+def origin_lines(plan: DishPlan) -> tuple[str, ...]:
+    """Say of every part whose yield or water is worked out where that comes from."""
+    components = {part.component.id: part.component for part in plan.parts}
+    return tuple(line for component in components.values() for line in component_origins(component))
+
+
+def component_origins(component: ComponentSums) -> tuple[str, ...]:
+    """Say where a component's yield and waters come from, and by how much its water departs from what it lost."""
+    made = component.yielded
+    if made is None or made.origin is YieldFrom.AS_IT_IS:
+        return ()
+    name = component.model.name
+    lines = [words.ORIGINS[made.origin.value].format(name=name, dry=_dry_per_kg(made.fresh_g), table=_table(made))]
+    lines += _gives_back(component, made)
+    return tuple(lines)
+
+
+def _dry_per_kg(fresh_g: float) -> str:
+    return in_grams(1000 / fresh_g)
+
+
+def _table(made: Yielded) -> str:
+    if made.table_fresh_g is None or made.origin is YieldFrom.TABLE:
+        return ""
+    return words.TABLE_SAYS.format(dry=_dry_per_kg(made.table_fresh_g))
+
+
+def _gives_back(component: ComponentSums, made: Yielded) -> list[str]:
+    """Note where the water the household gives departs from the mass balance by more than the figure allows."""
+    water, name = component.water, component.model.name
+    if water is None or water.takes_ml is None or made.lost_ml == 0:
+        return []
+    if water.assumed:
+        return [words.ASSUMED.format(name=name, water=in_ml(water.offered_ml * SAMPLE_G))]
+    share = water.takes_ml / made.lost_ml
+    if abs(share - 1) <= WATER_DEPARTS.value:
+        return []
+    given, lost = in_ml(water.takes_ml * SAMPLE_G), in_ml(made.lost_ml * SAMPLE_G)
+    return [words.GIVES_BACK.format(name=name, share=in_percent(share), given=given, lost=lost)]

@@ -1,0 +1,95 @@
+"""The rows of a dish's parts and packs."""
+
+from packlarder.measure import kitchen_grams
+from packlarder.reckon.measures import PER_ML
+from packlarder.reckon.records import ComponentSums, PlannedPack
+from packlarder.sheets import series
+from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.dish_sheet import PackItem, PackRow, PartRow
+from packlarder.sheets.printed import Printed
+
+
+def part_rows(dish: DishSeries) -> tuple[PartRow, ...]:
+    """Set every part with its amounts and waters."""
+    return tuple(_row(dish, index) for index in range(len(dish.plan.parts)))
+
+
+def pack_rows(dish: DishSeries) -> tuple[PackRow, ...]:
+    """Set the packs in their order of opening, then what travels in its own tub."""
+    packed = tuple(_pack(dish, pack) for pack in dish.plan.packs)
+    return (*packed, *(_loose(dish, index) for index in dish.plan.loose))
+
+
+def _row(dish: DishSeries, index: int) -> PartRow:
+    part = dish.plan.parts[index]
+    component = part.component
+    way = dish.plan.way_of[index]
+    return PartRow(
+        name=part.called,
+        component=component.id,
+        raw=component.raw,
+        must_be_cooked=component.must_be_cooked.value,
+        way="" if way is None else way.value,
+        measure=dish.measures[index],
+        dry=dish.weights[index],
+        fresh=_fresh(dish, index),
+        offered=series.pours(dish.of_part(index, lambda sums: sums.offered_ml)),
+        absorbed=series.pours(dish.of_part(index, lambda sums: sums.absorbed_ml)),
+        drained=series.pours(dish.of_part(index, lambda sums: sums.drained_ml)),
+        yield_from="" if component.yielded is None else component.yielded.origin.value,
+        instead=tuple(one.model.name for one in part.instead),
+    )
+
+
+def _fresh(dish: DishSeries, index: int) -> Printed:
+    fresh_g = dish.of_part(index, lambda sums: sums.fresh_g)
+    noun, weight = _counted(dish.plan.parts[index].component)
+    if noun:
+        return series.counts([None if grams is None else grams / weight for grams in fresh_g], noun)
+    return series.weights(fresh_g)
+
+
+def _counted(component: ComponentSums) -> tuple[str, float]:
+    """Give the noun that people count it by when fresh, and what one weighs."""
+    return next(((noun, grams) for noun, grams in component.fresh_grams_per.items() if noun != PER_ML), ("", 1.0))
+
+
+def _item(dish: DishSeries, index: int) -> PackItem:
+    part = dish.plan.parts[index]
+    return PackItem(
+        name=part.called,
+        component=part.component.id,
+        raw=part.component.raw,
+        weight=dish.weights[index],
+    )
+
+
+def _pack(dish: DishSeries, pack: PlannedPack) -> PackRow:
+    parts = [dish.plan.parts[index] for index in pack.all_parts]
+    return PackRow(
+        number=pack.number,
+        items=tuple(_item(dish, index) for index in pack.parts),
+        weight=_pack_weight(dish, pack),
+        raw=any(part.component.raw for part in parts),
+        sachet=pack.sachet or any(part.component.model.sachet for part in parts),
+        where=pack.called,
+        inside=tuple(_pack(dish, inner) for inner in pack.inside),
+    )
+
+
+def _pack_weight(dish: DishSeries, pack: PlannedPack) -> Printed:
+    return series.total_weights(
+        [sum([kitchen_grams(sums.parts[index].dry_g) for index in pack.all_parts]) for sums in dish.sums]
+    )
+
+
+def _loose(dish: DishSeries, index: int) -> PackRow:
+    component = dish.plan.parts[index].component
+    return PackRow(
+        number="",
+        items=(_item(dish, index),),
+        weight=dish.weights[index],
+        raw=component.raw,
+        sachet=component.model.sachet,
+        where=component.model.carried_in,
+    )

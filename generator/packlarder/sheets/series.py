@@ -1,0 +1,133 @@
+"""Numbers for every number of servings, printed in both systems."""
+
+from collections.abc import Callable, Sequence
+
+from packlarder.measure import (
+    NO_BREAK,
+    UP,
+    as_weighed,
+    in_celsius,
+    in_cups,
+    in_fahrenheit,
+    in_grams,
+    in_kcal,
+    in_minutes,
+    in_ml,
+    in_ounces,
+)
+from packlarder.measure.units import FLUID_OUNCE
+from packlarder.reckon.kitchen import in_halves, share_out, spoons
+from packlarder.sheets.printed import NOTHING, Printed, same
+
+Numbers = Sequence[float | None]
+
+
+def weights(grams: Numbers) -> Printed:
+    """Print weights in g and oz; what is not there is a dot."""
+    return _both(grams, in_grams, in_ounces)
+
+
+def total_weights(grams: Numbers) -> Printed:
+    """Print totals of weights that are rounded already."""
+    return _both(grams, as_weighed, in_ounces)
+
+
+def pours(millilitres: Numbers) -> Printed:
+    """Print waters that a cook pours, which are whole mL already, in mL and in spoons and cups."""
+    return _both(millilitres, whole_ml, spoons)
+
+
+def about(millilitres: Numbers) -> Printed:
+    """Print waters that nobody pours but that are there, such as what is drained, rounded for a kitchen."""
+    return _both(millilitres, in_ml, in_cups)
+
+
+def totals(millilitres: Numbers) -> Printed:
+    """Print waters to carry, rounded up in both systems."""
+    return _both(millilitres, whole_ml, _cups_up)
+
+
+def measures(millilitres: Numbers) -> Printed:
+    """Print the volume of a dry component in spoons and cups, in both systems alike: they are what people own."""
+    return _same(millilitres, spoons)
+
+
+def counts(numbers: Numbers, noun: str) -> Printed:
+    """Print counts of fresh food: 4 eggs."""
+
+    def counted(number: float) -> str:
+        return in_halves(number, noun).text
+
+    return _same(numbers, counted)
+
+
+def minutes(numbers: Numbers) -> Printed:
+    """Print minutes, rounded to whole ones."""
+    return _same(numbers, in_minutes)
+
+
+def clocks(numbers: Sequence[float]) -> Printed:
+    """Print times against the clock: 0:07, 1:15."""
+    return alike([f"{int(number) // 60}:{int(number) % 60:02d}" for number in numbers])
+
+
+def bare_minutes(numbers: Sequence[float]) -> Printed:
+    """Print times against the clock as bare minutes: 75."""
+    return alike([str(int(number)) for number in numbers])
+
+
+def degrees(celsius: float, count: int) -> Printed:
+    """Print a temperature that must be reached, in whole degrees as authorities do, the same for all servings."""
+    return Printed((in_celsius(celsius),) * count, (in_fahrenheit(celsius),) * count)
+
+
+def energies(kcal: Numbers) -> Printed:
+    """Print energy of food in kcal."""
+    return _same(kcal, in_kcal)
+
+
+def nutrients(grams: Numbers) -> Printed:
+    """Print grams of a nutrient, in both systems alike as labels do."""
+    return _same(grams, in_grams)
+
+
+def alike(texts: Sequence[str]) -> Printed:
+    """Print texts that are the same in both systems."""
+    found = tuple(texts)
+    return Printed(found, found)
+
+
+def fixed(text: str, count: int) -> Printed:
+    """Print a text that never changes."""
+    return same(text, count)
+
+
+def whole_ml(millilitres: float) -> str:
+    """Print whole millilitres, unrounded, so that printed pieces add up: 1240 mL."""
+    return f"{millilitres:.0f}{NO_BREAK}mL"
+
+
+def pieces_in_fluid_ounces(pieces_ml: Sequence[int]) -> tuple[str, ...]:
+    """Print the pieces of a water in whole fl oz that add up to their total, rounded up."""
+    total = -(-sum(pieces_ml) // FLUID_OUNCE.size)
+    return tuple([f"{ounces}{NO_BREAK}fl{NO_BREAK}oz" if ounces else NOTHING for ounces in share_out(total, pieces_ml)])
+
+
+def total_in_fluid_ounces(total_ml: int) -> str:
+    """Print a water in whole fl oz, rounded up."""
+    return f"{-(-total_ml // FLUID_OUNCE.size):.0f}{NO_BREAK}fl{NO_BREAK}oz" if total_ml else NOTHING
+
+
+def _cups_up(millilitres: float) -> str:
+    return in_cups(millilitres, UP)
+
+
+def _both(values: Numbers, metric: Callable[[float], str], us: Callable[[float], str]) -> Printed:
+    return Printed(
+        tuple([metric(value) if value else NOTHING for value in values]),
+        tuple([us(value) if value else NOTHING for value in values]),
+    )
+
+
+def _same(values: Numbers, text: Callable[[float], str]) -> Printed:
+    return alike([text(value) if value else NOTHING for value in values])

@@ -1,0 +1,178 @@
+"""The steps of a dish, set against the clock: the long line of the page and the short one of the booklet."""
+
+from collections import ChainMap
+from collections.abc import Sequence
+
+from packlarder.book.step import Fate, Verb
+from packlarder.figures.verbs import VERBS
+from packlarder.reckon.ledger import warmth_of
+from packlarder.reckon.records import PlannedStep
+from packlarder.sheets import series, words
+from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.dish_sheet import StepRow
+from packlarder.sheets.printed import Line, Printed, Run, Strong
+from packlarder.sheets.words import joined, opened, set_line
+
+
+def step_rows(dish: DishSeries) -> tuple[StepRow, ...]:
+    """Set every step of a dish."""
+    return tuple(_row(dish, step) for step in dish.plan.steps)
+
+
+def _row(dish: DishSeries, step: PlannedStep) -> StepRow:
+    starts = dish.of_step(step.index, lambda sums: sums.start_min)
+    runs = _Runs(dish, step)
+    return StepRow(
+        clock=series.clocks(starts),
+        minute=series.bare_minutes(starts),
+        verb="" if step.verb is None else step.verb.value,
+        line=_line(step, runs, _with_amounts(dish, step)),
+        field_line=_line(step, runs, _by_pack(dish, step)),
+    )
+
+
+def _line(step: PlannedStep, runs: "_Runs", parts: Line) -> Line:
+    if step.verb is None:
+        return (step.sentence,)
+    phrase = words.STEPS[_phrase(step)] + words.TAIL
+    return _closed(set_line(phrase, ChainMap({"parts": _opened_line(parts)}, runs)))
+
+
+def _phrase(step: PlannedStep) -> str:
+    """Give the key of the phrase for a step."""
+    if step.verb is Verb.DRAIN:
+        return (step.fate or Fate.AWAY).value
+    if step.heater:
+        return "heater"
+    if step.verb in (Verb.BOIL, Verb.SIMMER) and step.pot_ml is None:
+        return "cook on"
+    return "" if step.verb is None else step.verb.value
+
+
+class _Runs(dict[str, "Run | Line"]):
+    """What stands in the places of a step's phrase, made when it is asked for and kept for the other line."""
+
+    def __init__(self, dish: DishSeries, step: PlannedStep) -> None:
+        super().__init__()
+        self.dish = dish
+        self.step = step
+
+    def __missing__(self, place: str) -> "Run | Line":
+        made: Run | Line = getattr(self, f"_{place}")()
+        self[place] = made
+        return made
+
+    def _water(self) -> Run:
+        index = self.step.index
+        if self.step.verb is Verb.DRAIN:
+            return series.about(self.dish.of_step(index, lambda sums: sums.drained_ml))
+        if self.step.heater:
+            return series.pours(self.dish.of_step(index, lambda sums: sums.heater_ml))
+        return series.pours(self.dish.of_step(index, lambda sums: sums.water_ml))
+
+    def _warmth(self) -> str:
+        return warmth_of(self.dish.plan, self.step, self.step.parts[0]).value if self.step.parts else ""
+
+    def _minutes(self) -> Run:
+        return series.minutes(self.dish.of_step(self.step.index, lambda sums: sums.cook_min or sums.wait_min))
+
+    def _wait(self) -> Line:
+        waits = self.dish.of_step(self.step.index, lambda sums: sums.wait_min)
+        return set_line(words.WAIT, self) if any(waits) else ()
+
+    def _again(self) -> Line:
+        drained = self.dish.of_step(self.step.index, lambda sums: sums.from_drain_ml)
+        return set_line(words.AGAIN, {"drained": series.about(drained)}) if any(drained) else ()
+
+    def _stir(self) -> Line:
+        stir = [self.dish.plan.parts[part].component.water for part in self.step.parts]
+        at = [water.stir_at_min for water in stir if water is not None and water.stir_at_min]
+        return set_line(words.STIR, {"minutes": series.minutes([max(at)] * self.dish.count)}) if at else ()
+
+    def _cosy(self) -> str:
+        waters = [self.dish.plan.parts[part].component.water for part in self.step.parts]
+        return words.COSY if self.step.cosy or any(water is not None and water.cosy for water in waters) else ""
+
+    def _lid(self) -> str:
+        if self.step.verb is None or self.step.lid_on is VERBS[self.step.verb].lid_on:
+            return ""
+        return words.LID_ON if self.step.lid_on else words.LID_OFF
+
+    def _rounds(self) -> Run:
+        rounds = self.dish.of_step(self.step.index, lambda sums: sums.rounds)
+        return _in_rounds(rounds) if max(rounds) > 1 else ""
+
+    def _until(self) -> Line:
+        return set_line(words.UNTIL, {"until": Strong(self.step.until)}) if self.step.until else ()
+
+    def _to(self) -> Line:
+        to_c = self.step.to_c
+        return () if to_c is None else set_line(words.TO, {"degrees": series.degrees(to_c, self.dish.count)})
+
+    def _say(self) -> str:
+        return words.SAY.format(say=self.step.say) if self.step.say else ""
+
+
+def _in_rounds(rounds: Sequence[float]) -> Printed:
+    texts = tuple(words.ROUNDS.format(rounds=int(number)) if number > 1 else "" for number in rounds)
+    return Printed(texts, texts)
+
+
+def _with_amounts(dish: DishSeries, step: PlannedStep) -> Line:
+    """Name the parts with their weights; a part that was named by an earlier step is named alone."""
+    named = {index for earlier in dish.plan.steps[: step.index] for index in earlier.parts}
+    lines: list[Line] = []
+    for index in _parts_of(dish, step):
+        name = dish.plan.parts[index].called.lower()
+        lines.append((name,) if index in named else _with_amount(dish, index))
+    return joined(lines)
+
+
+def _by_pack(dish: DishSeries, step: PlannedStep) -> Line:
+    """Name whole packs by their number where a step opens them; parts that are out of their packs by name."""
+    named = {index for earlier in dish.plan.steps[: step.index] for index in earlier.parts}
+    wanted = list(_parts_of(dish, step))
+    lines: list[Line] = []
+    for pack in dish.plan.packs:
+        whole = set(pack.all_parts)
+        if whole and whole <= set(wanted) and not whole & named:
+            lines.append((words.PACK.format(number=pack.number),))
+            wanted = [index for index in wanted if index not in whole]
+    return joined([*lines, *(_alone(dish, index, index in named) for index in wanted)])
+
+
+def _alone(dish: DishSeries, index: int, named: bool) -> Line:
+    return (dish.plan.parts[index].called.lower(),) if named else _with_amount(dish, index)
+
+
+def _with_amount(dish: DishSeries, index: int) -> Line:
+    """Name a part with its weight; what is measured out at camp from its own tub, by the spoon."""
+    name, measure, weight = dish.plan.parts[index].called.lower(), dish.measures[index], dish.weights[index]
+    if not measure.empty:
+        weight = measure if index in dish.plan.loose else Printed(weight.metric, measure.us)
+    return set_line(words.OF, {"name": name, "weight": weight})
+
+
+def _parts_of(dish: DishSeries, step: PlannedStep) -> tuple[int, ...]:
+    """Give the parts of a step; a drain works on what was soaked and not drained before it."""
+    if step.verb is not Verb.DRAIN:
+        return step.parts
+    soaking: list[int] = []
+    for earlier in dish.plan.steps[: step.index]:
+        if earlier.verb is Verb.SOAK:
+            soaking += earlier.parts
+        elif earlier.verb is Verb.DRAIN:
+            soaking.clear()
+    cooking = [index for earlier in dish.plan.steps[: step.index] for index in earlier.parts]
+    return tuple(soaking or dict.fromkeys(cooking))
+
+
+def _opened_line(line: Line) -> Line:
+    return (opened(line[0]), *line[1:]) if line and isinstance(line[0], str) else line
+
+
+def _closed(line: Line) -> Line:
+    last = line[-1] if line else ""
+    if isinstance(last, str) and last.endswith((".", "!", "?")):
+        return line
+    return (*line[:-1], last + words.END) if isinstance(last, str) else (*line, words.END)

@@ -1,0 +1,249 @@
+"""The words of sheets: every sentence and label that is set around a figure, in one catalogue.
+
+A phrase holds places in braces; `set_line` puts runs into them. A second language is a second catalogue.
+"""
+
+import re
+from collections.abc import Mapping
+from functools import cache
+from types import MappingProxyType
+
+from packlarder.sheets.printed import Line, Printed, Run, Strong
+
+_PLACE = re.compile(r"\{(\w+)\}")
+
+STEPS: Mapping[str, str] = MappingProxyType(
+    {
+        "soak": "{parts} in {water} {warmth} water, {minutes}",
+        "mix": "{parts} with {water} {warmth} water until no lump is left{wait}",
+        "moisten": "{parts} with {water} {warmth} water; leave {minutes}",
+        "pour over": "{water} boiling water over {parts}; stir{stir}, close, wait {minutes}{cosy}",
+        "into the pot": "{parts}: the {water} go into the pot",
+        "drunk": "{parts}: drink the {water}",
+        "away": "{parts}: pour the {water} away",
+        "boil": "{parts} in {water} water{again}, {minutes}{lid}",
+        "simmer": "{parts} in {water} water{again}, {minutes}{lid}",
+        "cook on": "{parts}, {minutes}{lid}",
+        "fry": "{parts}, {minutes}",
+        "bake": "{parts}, {minutes}{lid}",
+        "warm": "{parts}, {minutes}",
+        "heater": "{parts} in the ration heater with {water} water, {minutes}; it warms, it does not cook",
+        "stir in": "{parts}",
+        "wait": "{minutes}",
+    }
+)
+TAIL = "{rounds}{until}{to}{say}"
+AGAIN = " and the {drained} drained"
+ROUNDS = ", in {rounds} rounds"
+UNTIL = ", until {until}"
+TO = ", to {degrees} inside"
+SAY = ". {say}"
+WAIT = "; leave {minutes}"
+STIR = " at {minutes}"
+COSY = " in a cosy"
+LID_OFF = ", lid off"
+LID_ON = ", lid on"
+END = "."
+AND = " and "
+COMMA = ", "
+OF = "{name} ({weight})"
+PACK = "pack {number}"
+
+RAW = "{parts}. Wet right through, then cook until done: {done}. Keep apart from what is ready to eat."
+RAW_TO = "{done}: {degrees} inside"
+
+STRIP: Mapping[str, str] = MappingProxyType(
+    {
+        "water": "Water to carry",
+        "hot": "Of it hot",
+        "clock": "Clock to plate",
+        "fuel": "Fuel",
+        "weight": "Carried",
+    }
+)
+WATERS: Mapping[str, str] = MappingProxyType(
+    {
+        "in_food_ml": "in the food",
+        "drained_away_ml": "drained away",
+        "pot_ml": "stays in the pot",
+        "boiled_off_ml": "boiled off",
+        "drink_ml": "to drink",
+        "heater_ml": "for ration heaters",
+        "spare_ml": "spare, from rounding up",
+    }
+)
+CLOCK: Mapping[str, str] = MappingProxyType(
+    {"minutes": "from the first move to the plate", "soak": "of it soaking and waiting", "heat": "of it on the flame"}
+)
+HEAT: Mapping[str, str] = MappingProxyType(
+    {"boils": "water boils at", "energy": "heat wanted", "fuel": "fuel, with margin", "longer": "cooks longer by a factor of"}
+)
+FEEDS: Mapping[str, str] = MappingProxyType(
+    {
+        "energy_kcal": "energy",
+        "protein_g": "protein",
+        "fat_g": "fat",
+        "carbohydrate_g": "carbohydrate",
+        "fibre_g": "fibre",
+        "sugars_g": "of carbohydrate, sugars",
+        "sodium_mg": "salt (sodium x 2.5)",
+    }
+)
+HEADING = "{meal} · {method} · for {servings}"
+FROM = "{name}, from {where}"
+CALLED = "{called}: {holds}"
+NO_WATER = "none"
+CONTAINS = "Contains {allergens}."
+FIELD: Mapping[str, str] = MappingProxyType(
+    {
+        "water": "Water",
+        "hot": "of it hot",
+        "minutes": "From start to plate",
+        "soak": "Soak, {minutes} before eating",
+    }
+)
+ENERGY_PER_GRAM = "energy for its weight"
+MONTHS = (
+    *("January", "February", "March", "April", "May", "June"),
+    *("July", "August", "September", "October", "November", "December"),
+)
+METHODS: Mapping[str, str] = MappingProxyType(
+    {
+        "bake": "baked under a lid",
+        "fry": "in the pan",
+        "boil": "boiled in a pot",
+        "heater": "in a ration heater",
+        "warm": "warmed in a pot",
+        "pour over": "boiling water poured over",
+        "cold": "cold water only",
+        "none": "as it is",
+    }
+)
+CONDITIONS = "Worked out for {height}, air {air}, water {water}, {stove}, {pot}."
+HEATER_WATER = "Water for ration heaters is taken from {where} and not carried."
+ORIGINS: Mapping[str, str] = MappingProxyType(
+    {
+        "our batches": "{name}: from our batches, {dry} dry from 1 kg.",
+        "what we wrote down": "{name}: as we wrote it down, {dry} dry from 1 kg{table}.",
+        "food table": "{name}: by the food table, {dry} dry from 1 kg.",
+    }
+)
+TABLE_SAYS = "; the food table would give {dry}"
+GIVES_BACK = "{name}: its water gives back {share} of what was lost in drying ({given} of {lost} for 10 g dry)."
+ASSUMED = "{name}: nobody wrote down its water; {water} for 10 g dry is our rule of thumb from what it lost in drying."
+WATER_BANDS = ("no water", "up to 250 mL", "up to 500 mL", "up to 1 L", "more than 1 L")
+INDEX_COLUMNS = ("water", "clock", "weight")
+INDEXES: Mapping[str, str] = MappingProxyType(
+    {
+        "meals": "Dishes by meal",
+        "methods": "Dishes by cooking method",
+        "water": "Dishes by water to carry",
+        "components": "Dishes by component",
+    }
+)
+FIGURES: Mapping[str, str] = MappingProxyType(
+    {
+        "constants": "Constants of the sums",
+        "temperatures": "Cooking temperatures, in the middle of the food",
+        "facts": "Safety facts",
+        "foods": "Foods, per 100 g",
+    }
+)
+ANYTHING = "all foods"
+UNKNOWN = "unknown"
+FOOD_VALUE = "water {water}, {energy}"
+HOW_TO_USE = (
+    "Left page: what to take in hand. Right page: what to do, and at which minute.",
+    "Water is all the water the dish takes, to carry or to draw; what is marked hot is part of it.",
+    "Packs are numbered in the order in which they are opened.",
+    "RAW in a box must be cooked to be safe. Wet it right through first, cook it through, wash what it touched.",
+    "All amounts are for the servings at the head of the page.",
+)
+STATES: Mapping[str, str] = MappingProxyType(
+    {"to be safe": "RAW", "to be edible": "cook before eating", "no": "ready"}
+)
+"""What a label bears, by whether a component must be cooked. RAW is for what must be cooked to be safe, and for nothing else."""
+MIXED = "mixed from dry components"
+SACHET = "TAKE OUT THE SACHET before water goes in"
+OUR_SCALE = "our own scale"
+FOOD_TABLE = "food table"
+YIELD_FROM: Mapping[str, str] = MappingProxyType(
+    {"our batches": "our batches", "what we wrote down": "our own weights", "food table": "food table, mass balance"}
+)
+COMPONENT: Mapping[str, str] = MappingProxyType(
+    {
+        "was": "was",
+        "went_in": "went in",
+        "dried": "dried",
+        "form": "form",
+        "carried_in": "carried in",
+        "sachet": "sachet",
+        "dry_per_kg": "1 kg fresh gives, dry",
+        "stands_for": "100 g dry stands for, fresh",
+        "lost": "water lost for 100 g dry",
+        "dry_water": "water left in it",
+        "one_is": "1 {noun} is, dry",
+        "offered": "water offered to 100 g",
+        "absorbed": "absorbed by 100 g",
+        "drained": "drained from 100 g",
+    }
+)
+BRING_BACK: Mapping[str, str] = MappingProxyType(
+    {
+        "soak": "soak {amount}in {water}{warmth} water{takes}{wait}, drain",
+        "mix": "mix {amount}with {water}{warmth} water{wait}",
+        "moisten": "moisten {amount}with {water}{warmth} water{wait}",
+        "pour over": "pour {water}{warmth} water over {amount}{stir}{wait}{cosy}",
+        "in the pot": "{amount}dry into the pot{takes}{wait}",
+    }
+)
+TAKES = ", it takes {water}"
+STIR_AT = ", stir at {minutes}"
+WAIT_FOR = ", wait {minutes}"
+MISSING = "{what}: {missing}."
+
+
+def set_line(phrase: str, runs: Mapping[str, "Run | Line"]) -> Line:
+    """Put runs into the places of a phrase; neighbouring words are joined, empty ones dropped."""
+    pieces: list[Run] = []
+    for index, piece in enumerate(_pieces(phrase)):
+        if index % 2 == 0:
+            _add(pieces, piece)
+            continue
+        found = runs[piece]
+        for run in found if isinstance(found, tuple) else (found,):
+            _add(pieces, run)
+    return tuple(pieces)
+
+
+@cache
+def _pieces(phrase: str) -> tuple[str, ...]:
+    """Split a phrase into words and places, in turn."""
+    return tuple(_PLACE.split(phrase))
+
+
+def _add(pieces: list[Run], run: Run) -> None:
+    if isinstance(run, Printed | Strong):
+        pieces.append(run)
+    elif not run:
+        return
+    elif pieces and isinstance(pieces[-1], str):
+        pieces[-1] += run
+    else:
+        pieces.append(run)
+
+
+def joined(lines: "list[Line] | tuple[Line, ...]") -> Line:
+    """Join lines as words are listed: a, b and c."""
+    pieces: list[Run] = []
+    for index, line in enumerate(lines):
+        if index:
+            _add(pieces, AND if index == len(lines) - 1 else COMMA)
+        for run in line:
+            _add(pieces, run)
+    return tuple(pieces)
+
+
+def opened(text: str) -> str:
+    """Give a text with a capital at its start."""
+    return text[:1].upper() + text[1:]
