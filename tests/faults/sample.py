@@ -69,6 +69,17 @@ class Loaded(BookModel):
         return self
 
 
+class Pack(BookModel):
+    """A mapping that may be written as a list of what it holds."""
+
+    holds: "tuple[Text | Pack, ...]"
+
+    @model_validator(mode="before")
+    @classmethod
+    def _list_alone(cls, value: object) -> object:
+        return {"holds": value} if isinstance(value, list) else value
+
+
 class Jar(BookModel):
     """The file of these tests."""
 
@@ -87,4 +98,6 @@ class Jar(BookModel):
     steps: tuple[Soak | Boil | Text, ...] = ()
     tried: Annotated[tuple[Text, ...], BeforeValidator(_as_list)] = ()
     formerly: tuple[Id, ...] = ()
+    shelves: dict[Id, Text] = Field(default_factory=dict)
+    packs: "tuple[Pack, ...]" = ()
     notes: Prose = ()

@@ -108,8 +108,9 @@ def test_too_many_values_are_refused() -> None:
     """A file of more values than any part of a book could need is refused at the first one too many."""
     read = read_yaml("file.yaml", b"a: [" + b"x," * NODE_CAP + b"x]")
     assert [fault.code for fault in read.faults] == ["too-large"]
-    # the mapping, its key, the list and NODE_CAP - 3 items
+    # the mapping, its key, the list and NODE_CAP - 3 items; then one item more
     assert read_yaml("file.yaml", b"a: [" + b"x," * (NODE_CAP - 4) + b"x]").faults == ()
+    assert read_yaml("file.yaml", b"a: [" + b"x," * (NODE_CAP - 3) + b"x]").value is None
 
 
 def test_size_is_capped() -> None:

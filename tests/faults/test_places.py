@@ -21,6 +21,8 @@ long: >
   Folded
   text
 empty: {}
+two: first line
+  second line
 """
 
 
@@ -51,6 +53,7 @@ empty: {}
         (("nötes é",), Spot.VALUE, (11, "'in quotes'")),
         (("long",), Spot.VALUE, (12, ">")),
         (("empty", "lost"), Spot.KEY, (15, "empty")),
+        (("two",), Spot.VALUE, (16, "first line")),
         (("lost",), Spot.KEY, (2, "name")),  # a key of the whole file: its first line
         ((), Spot.VALUE, (2, "name")),
     ],

@@ -57,9 +57,9 @@ def test_raw_in_a_pack_stops_the_build_and_names_both_places() -> None:
             """
         dish:
           parts: [egg powder: 20 g, cheese: 10 g, leek rings: 5 g]
-          packs: [[leek rings], [leek rings, [egg powder, cheese]]]
+          packs: [[leek rings, [egg powder, cheese]]]
           steps: [mix: egg powder, {fry: egg powder, for: 5 min}, soak: leek rings]
-        """.replace("[[leek rings], [leek rings,", "[[leek rings,")
+        """
         ),
         "raw-pack-shared",
     )

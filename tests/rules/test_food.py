@@ -155,6 +155,19 @@ def test_second_drain_takes_the_pot() -> None:
     assert found.bad_waters == ()
 
 
+def test_a_soak_is_drained_once() -> None:
+    """The water of noodles is theirs, though raw chicken that was soaked and drained before still waits for its pan."""
+    found = trail(
+        "raw chicken: 40 g, noodles: 100 g",
+        "soak: raw chicken",
+        "drain: away",
+        "{boil: noodles, in: 1 L, for: 8 min}",
+        "drain: drunk",
+        "{fry: raw chicken, for: 8 min, pot: pan}",
+    )
+    assert found.bad_waters == ()
+
+
 def test_water_of_what_went_into_the_pot() -> None:
     """A soak that goes into the pot with its food leaves nothing to drain."""
     found = trail(

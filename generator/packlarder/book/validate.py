@@ -1,6 +1,7 @@
 """From plain data to a model, or to faults: what pydantic found, in the author's words and at the author's keys."""
 
 from collections.abc import Hashable, Sequence
+from copy import deepcopy
 from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any, TypeVar, cast, get_args
@@ -25,7 +26,7 @@ from packlarder.faults import Fault, Key, KeyPath, Place, Spot
 T = TypeVar("T")
 
 ROUNDS = 4
-"""How often keys that are carried through are left out; once is enough unless they hide in alternatives."""
+"""How often keys that are carried through are taken out; once is enough unless they hide in alternatives."""
 
 KNOWN_KINDS = frozenset(get_args(core_schema.ErrorType))
 """pydantic's own types of error; others are codes of our validators."""
@@ -47,7 +48,7 @@ def validate(kind: type[T], file: str, value: object) -> T | tuple[Fault, ...]:
         if not carried:
             break
         value = _without(value, carried)
-    return tuple(_faults(file, _settle([one for one in complaints if not one.is_carried])))
+    return tuple(_faults(file, _settle(complaints)))
 
 
 @cache
@@ -82,14 +83,24 @@ class _Complaint:
         return self.kind == "extra_forbidden" and str(self.trail.path[-1]).startswith(CARRIED_THROUGH)
 
 
-def _without(value: object, carried: set[KeyPath], path: KeyPath = ()) -> object:
+def _without(value: object, carried: set[KeyPath]) -> object:
     """Copy plain data without the keys at these paths."""
-    if isinstance(value, dict):
-        kept = ((key, one) for key, one in value.items() if (*path, key) not in carried)
-        return {key: _without(one, carried, (*path, key)) for key, one in kept}
-    if isinstance(value, list):
-        return [_without(one, carried, (*path, index)) for index, one in enumerate(value)]
-    return value
+    copy = deepcopy(value)
+    for path in carried:
+        _take_out(copy, path)
+    return copy
+
+
+def _take_out(inside: object, path: KeyPath) -> None:
+    """Take a key out; steps that only a model's shorthand knows (a list for a whole mapping) are passed over."""
+    *steps, last = path
+    for step in steps:
+        if isinstance(inside, dict):
+            inside = inside.get(step, inside)
+        elif isinstance(inside, list) and isinstance(step, int):
+            inside = inside[step]
+    if isinstance(inside, dict):
+        inside.pop(last, None)
 
 
 def _settle(complaints: Sequence[_Complaint], level: int = 0) -> list[_Complaint]:

@@ -3,6 +3,7 @@
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 
 from packlarder.cli import texts
@@ -32,6 +33,10 @@ class Job:
 class _Stopped(Exception):
     """An output found an error in the book; what was written so far is let go."""
 
+    def __init__(self, faults: tuple[Fault, ...]) -> None:
+        super().__init__()
+        self.faults = faults
+
 
 def build(options: Options) -> int:
     """Write all outputs of a book; 1 if it has errors, and then nothing is written."""
@@ -43,23 +48,22 @@ def build(options: Options) -> int:
     worked = work_out(folder)
     if worked.checked is None or not worked.sound:
         return _stopped(worked, worked.faults, out)
-    write_schemas(folder, worked.checked)
-    sheet = sheet_of(worked, worked.checked, day_of(options, worked.checked.book))
-    faults = list(worked.faults)
+    write_schemas(folder, worked.checked.book)
+    household, on = worked.checked.book.household, day_of(options, worked.checked.book)
+    sheet = sheet_of(worked, worked.checked, on)
     try:
         with whole_or_nothing(out) as fresh:
-            faults += _write(jobs(sheet, sizes=worked.checked.book.household.print, theme=theme_folder(), out=fresh))
-            if has_errors(faults):
-                raise _Stopped
-    except _Stopped:
-        return _stopped(worked, tuple(faults), out)
+            found = _write(jobs(sheet, on=on, sizes=household.print, theme=theme_folder(), out=fresh))
+    except _Stopped as stopped:
+        return _stopped(worked, (*worked.faults, *stopped.faults), out)
+    faults = (*worked.faults, *found)
     if faults:
         show_faults(faults, worked.read.files.texts, worked.shown, sys.stderr)
     print(texts.WRITTEN.format(counts=texts.counts(len(sheet.dishes), len(sheet.components)), out=_shown(out)))
     return 0
 
 
-def jobs(sheet: BookSheet, *, sizes: tuple[str, ...], theme: Path, out: Path) -> Iterator[Job]:
+def jobs(sheet: BookSheet, *, on: date, sizes: tuple[str, ...], theme: Path, out: Path) -> Iterator[Job]:
     """Give the outputs of a book in the order in which they are written."""
     from packlarder.publish.data import build_data
     from packlarder.publish.ebook import build_ebook
@@ -80,22 +84,28 @@ def jobs(sheet: BookSheet, *, sizes: tuple[str, ...], theme: Path, out: Path) ->
     yield Job(name=texts.JOB_SITE, weight=4, run=site)
     yield from map(booklet, sizes)
     yield Job(name=texts.JOB_POCKET, weight=1, run=lambda _told: build_single(sheet, theme=theme, out=out))
-    yield Job(name=texts.JOB_EBOOK, weight=1, run=lambda _told: build_ebook(sheet, theme=theme, out=out))
+    yield Job(name=texts.JOB_EBOOK, weight=1, run=lambda _told: build_ebook(sheet, theme=theme, out=out, on=on))
     yield Job(name=texts.JOB_DATA, weight=1, run=lambda _told: build_data(sheet, out=out))
 
 
-def _write(work: Iterator[Job]) -> list[Fault]:
-    """Do the jobs, and show how far they are."""
+def _write(work: Iterator[Job]) -> tuple[Fault, ...]:
+    """Do the jobs, and show how far they are. Raises _Stopped at the first that finds an error."""
     held = list(work)
-    faults: list[Fault] = []
+    faults: tuple[Fault, ...] = ()
     with progress(sum(job.weight for job in held)) as show:
         done = 0
         for job in held:
-            start = done
-            show(job.name, start)
-            faults += job.run(lambda share, job=job, start=start: show(job.name, start + share * job.weight))  # type: ignore[misc]  # mypy can not type a lambda's defaults
+            faults = (*faults, *job.run(_teller(job, done, show)))
+            if has_errors(faults):
+                raise _Stopped(faults)
             done += job.weight
     return faults
+
+
+def _teller(job: Job, before: int, show: Callable[[str, float], None]) -> Told:
+    """Give a job what it tells its share to; `before` is the weight of the jobs already done."""
+    show(job.name, before)
+    return lambda share: show(job.name, before + share * job.weight)
 
 
 def _stopped(worked: BookWorked, faults: tuple[Fault, ...], out: Path) -> int:

@@ -12,6 +12,7 @@ from packlarder.book.book import COMPONENTS_FOLDER, DISHES_FOLDER, HOUSEHOLD_FIL
 from packlarder.book.nodes import read_yaml
 from packlarder.book.read import read_book
 from packlarder.cli import texts
+from packlarder.cli.loose_ends import loose_ends
 from packlarder.cli.options import Misuse, Options
 from packlarder.disk.reading import BookFiles, read_folder
 from packlarder.faults import Fault, has_errors
@@ -86,7 +87,7 @@ def work_out(folder: Path) -> BookWorked:
     """Read a book, do its sums and hold them against the rules."""
     found = read(folder)
     checked = None if found.book is None else check_book(found.book)
-    told = () if checked is None else checked.faults
+    told = () if checked is None else (*checked.faults, *loose_ends(checked.book, found.files.photos))
     return BookWorked(
         shown="" if folder == Path() else folder.as_posix(),
         read=found,

@@ -97,6 +97,9 @@ OTHER_FAULTS = "elsewhere in the book something is wrong; `packlarder check` say
 
 FOOT = "{title} · edition {edition} · {day}"
 
+NO_PHOTO = 'no photo is called "{name}"'
+PHOTOS_LIVE = "photos live in {folder}/, as .jpg, .png or .webp"
+
 JOB_SITE = "site"
 JOB_BOOKLET = "booklet {size}"
 JOB_POCKET = "pocket file"

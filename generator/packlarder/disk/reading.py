@@ -1,6 +1,7 @@
 """The files of a book's folder, read with caps, in a fixed order, and nothing but what belongs to a book."""
 
 import os
+import re
 import stat
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
@@ -22,6 +23,7 @@ SUFFIXES: Mapping[str, tuple[str, ...]] = {
 }
 """The folders of a book and how the names of their files end. `.yml` is read so that its faults can be told."""
 PHOTOS = "photos"
+PHOTO_NAME = re.compile(r"[A-Za-z0-9_-][A-Za-z0-9._-]*")
 HIDDEN = "."
 
 
@@ -86,7 +88,12 @@ class _Desk:
         if entry.is_dir():
             message = f"folders inside {folder}/ are not read"
             self._fault(path, "stray-folder", message, f"move its files up into {folder}/", Severity.WARNING)
-        elif entry.name.lower().endswith(SUFFIXES[folder]):
+        elif not entry.name.lower().endswith(SUFFIXES[folder]):
+            return
+        elif folder == PHOTOS and not PHOTO_NAME.fullmatch(entry.name):
+            message = f'"{entry.name}" can not name a photo: pages name it in their addresses'
+            self._fault(path, "file-name", message, "call it by letters from a to z, figures and hyphens: camp-1.jpg")
+        else:
             self._take(entry, path)
 
     def _take(self, entry: os.DirEntry[str], path: str) -> None:

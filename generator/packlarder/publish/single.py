@@ -10,7 +10,7 @@ from pathlib import Path
 from markupsafe import Markup
 
 from packlarder.faults import Fault
-from packlarder.publish.usual import SHARED, make_templates, set_pages, shared_context, words_of
+from packlarder.publish.usual import SHARED, in_order, make_templates, set_pages, shared_context, words_of
 from packlarder.sheets.book_sheet import BookSheet
 
 FILE = "pocket.html"
@@ -26,6 +26,7 @@ def build_single(sheet: BookSheet, *, theme: Path, out: Path) -> tuple[Fault, ..
         .get_template("pocket.html")
         .render(
             shared_context(sheet, words, pages, _address),
+            dishes=in_order(sheet),
             style=Markup(style),  # noqa: S704 - our own style sheet
             policy=_policy(style),
         )

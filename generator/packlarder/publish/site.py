@@ -31,17 +31,19 @@ def build_site(
     out: Path,
     progress: Progress | None = None,
     only: frozenset[str] | None = None,
+    without: frozenset[str] = frozenset(),
     preview: str = "",
 ) -> tuple[Fault, ...]:
     """Write the site of a book under `out` and give what is wrong with the pages people wrote by hand.
 
     Nothing under `out` is removed. With `only`, a set of addresses (`dishes/egg-pan.html`), just those pages are
-    written and no font or photo. `preview` is a script that every page then runs too, free to talk to where it came
+    written and no font or photo; those in `without` are left to somebody else. `preview` is a script that every page then runs too, free to talk to where it came
     from.
     """
     site = theme / "site"
     words = read_words(site / "words", sheet.language)
-    pages = tuple(page for page in pages_of(sheet, words) if only is None or page.address in only)
+    wanted = (page for page in pages_of(sheet, words) if only is None or page.address in only)
+    pages = tuple(page for page in wanted if page.address not in without)
     scripts = tuple(script for script in ((site / "site.js").read_text(encoding="utf-8"), preview) if script)
     context = SiteContext(sheet, words=words, scripts=scripts, policy=policy(scripts, talks=bool(preview)))
     statics = {} if only is not None else fonts() | {f"photos/{name}": content for name, content in sheet.photos}

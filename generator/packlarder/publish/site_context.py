@@ -41,19 +41,20 @@ class SiteContext:
 
     def of(self, page: SitePage) -> dict[str, object]:
         """Give the context of a page; `root` leads from it to the site's root."""
+        sheet = self._book.spread.get(page.sheet.id, page.sheet) if isinstance(page.sheet, DishSheet) else page.sheet
         context = self._shared | {
             "title": page.title,
             "section": page.section,
             "root": "../" * page.address.count("/"),
             "address": page.address,
-            "sheet": page.sheet,
+            "sheet": sheet,
         }
-        if isinstance(page.sheet, DishSheet):
-            context |= self._dish(page.sheet)
-        elif isinstance(page.sheet, ComponentSheet):
+        if isinstance(sheet, DishSheet):
+            context |= self._dish(sheet)
+        elif isinstance(sheet, ComponentSheet):
             context["figures"] = PageFigures(system=self._book.system)
-        elif isinstance(page.sheet, WrittenPage):
-            context["html"] = self._written(page.sheet)
+        elif isinstance(sheet, WrittenPage):
+            context["html"] = self._written(sheet)
         return context
 
     def faults(self) -> tuple[Fault, ...]:

@@ -39,6 +39,11 @@ def address_of(link: Link) -> str:
     return f"{FOLDERS[link.kind]}/{link.id}.html"
 
 
+def dish_addresses(book: BookSheet) -> tuple[str, ...]:
+    """Give the addresses of all dish pages."""
+    return tuple(f"{FOLDERS['dish']}/{dish.id}.html" for dish in book.dishes)
+
+
 def pages_of(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
     """List every page of a book's site, the front page first."""
     return (
@@ -68,9 +73,9 @@ def pages_of(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
         ),
         *(
             SitePage(
-                address=f"dishes/{dish.id}.html", template="dish.html", title=dish.name, section="dishes", sheet=dish
+                address=address, template="dish.html", title=dish.name, section="dishes", sheet=dish
             )
-            for dish in book.dishes
+            for address, dish in zip(dish_addresses(book), book.dishes, strict=True)
         ),
     )
 

@@ -1,7 +1,7 @@
 """What the pocket file and the e-book share: figures at the usual servings, words, templates, pages written by hand."""
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from html import escape
 from pathlib import Path
@@ -75,9 +75,7 @@ class SetPage:
 def make_templates(theme: Path, *folders: str) -> Environment:
     """Open the templates in folders of the theme: everything that is set is escaped, no word may be missing."""
     loader = FileSystemLoader([theme / folder for folder in folders])
-    return Environment(
-        loader=loader, autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True
-    )
+    return Environment(loader=loader, autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True)
 
 
 def words_of(theme: Path, language: str) -> Mapping[str, str]:
@@ -108,6 +106,14 @@ def contents_of(indexes: tuple[Index, ...], dishes: tuple[DishSheet, ...]) -> tu
         IndexGroup(heading=group.heading, entries=tuple(entry for entry in group.entries if entry.link.id in known))
         for group in groups
     )
+
+
+def in_order(book: BookSheet) -> Iterator[DishSheet]:
+    """Give the dishes with all numbers of servings, one after the other in the order of the contents."""
+    by_id = {dish.id: dish for dish in book.dishes}
+    listed = [entry.link.id for group in contents_of(book.indexes, book.dishes) for entry in group.entries]
+    for id in dict.fromkeys((*listed, *by_id)):
+        yield book.spread.get(id) or by_id[id]
 
 
 _LINK = re.compile(r' href="\.\./(?P<address>[^"#]+)\.html(?:#[^"]*)?"')

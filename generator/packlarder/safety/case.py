@@ -9,7 +9,7 @@ from packlarder.book.household import Household
 from packlarder.book.step import Verb
 from packlarder.faults import Place, Spot
 from packlarder.figures.kinds import Cooking, Group, Kind
-from packlarder.figures.verbs import VERBS
+from packlarder.figures.verbs import VERBS, Wets
 from packlarder.reckon.ledger import warmth_of
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums, PlannedPack, PlannedPart, PlannedStep
 from packlarder.safety.food import follow
@@ -170,11 +170,11 @@ def _hot(plan: DishPlan, step: PlannedStep, part: int) -> bool:
 
 
 def _drinks_unboiled(plan: DishPlan, part: PlannedPart, journey: Journey) -> bool:
-    """Tell whether a part takes water that never boils, before or after it is given."""
+    """Tell whether a part takes water that never boils, before or after it is given; what the pot holds has boiled."""
     if journey.wet_at is None or journey.cooked_at is not None:
         return False
     step = plan.steps[journey.wet_at]
-    if step.verb is None or VERBS[step.verb].on_stove:
+    if step.verb is None or VERBS[step.verb].wets is not Wets.YES:
         return False
     return warmth_of(plan, step, part.index) in (Warmth.COLD, Warmth.WARM)
 

@@ -40,8 +40,8 @@ def wet_from_the_start(sums: ComponentSums) -> bool:
 class _Part:
     """A part on its way.
 
-    `uncooked` says that it must be cooked, to be safe or to be edible: then only wet heat counts. `unsafe_by` is the raw
-    part whose germs it carries: itself, another, or None.
+    `uncooked` says that it must be cooked, to be safe or to be edible: then heat counts only once it is wet.
+    `unsafe_by` is the raw part whose germs it carries: itself, another, or None.
     """
 
     raw: bool

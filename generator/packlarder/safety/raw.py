@@ -8,7 +8,7 @@ from packlarder.faults import Severity
 from packlarder.figures.kinds import Group, Kind
 from packlarder.reckon.records import PlannedPack, PlannedPart
 from packlarder.safety.case import DishCase, listed, spoken
-from packlarder.safety.heat import groups_of, raw_kinds
+from packlarder.safety.heat import groups_of, raw_kinds, temperature_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.journey import RawWater, Why
 from packlarder.safety.rule import DishRule, Shows
@@ -116,19 +116,20 @@ def _uncooked(case: DishCase, why: Why) -> Iterator[Hit]:
     for part in case.raw:
         journey = case.journey(part)
         if journey.why is why and raw_kinds(part.component) != _KIDNEY_BEANS_ALONE:
-            yield case.hit(part, journey.why_at, end=_end(case, journey.why_at))
+            yield case.hit(part, journey.why_at, end=_end(case, part, journey.why_at))
 
 
 _KIDNEY_BEANS_ALONE = frozenset({Kind.KIDNEY_BEAN})
 """They have rules of their own, which ask for more."""
 
 
-def _end(case: DishCase, step: int | None) -> str:
-    """Say how warm a steeped or heater-warmed food ends, "" where that is not worked out."""
+def _end(case: DishCase, part: PlannedPart, step: int | None) -> str:
+    """Say how warm a steeped or heater-warmed food ends, "" where that is unknown or no proof that it stays raw."""
     if case.sums is None or step is None:
         return ""
-    steeped_c = case.sums.steps[step].steeped_c
-    return "" if steeped_c is None else f": {degrees(steeped_c)}"
+    ends_c, asked = case.sums.steps[step].steeped_c, temperature_of(part.component, case.household.authority)
+    cooler = ends_c is not None and asked is not None and ends_c < asked.temp_c
+    return f": it ends at about {degrees(ends_c)}" if ends_c is not None and cooler else ""
 
 
 def _water(case: DishCase, water: RawWater) -> Hit:

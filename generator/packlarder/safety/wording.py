@@ -1,5 +1,7 @@
 """Figures in the sentences of rules."""
 
+from packlarder.figures.units import FOOT
+
 
 def degrees(celsius: float) -> str:
     """Write a temperature on both scales, in whole degrees: `62 °C (144 °F)`."""
@@ -7,5 +9,5 @@ def degrees(celsius: float) -> str:
 
 
 def metres(height_m: float) -> str:
-    """Write a height in both systems: `3,000 m (9,843 ft)`."""
-    return f"{height_m:,.0f}\u00a0m ({height_m / 0.3048:,.0f}\u00a0ft)"
+    """Write a height in both systems, feet to the nearest hundred: `3,000 m (9,800 ft)`."""
+    return f"{height_m:,.0f}\u00a0m ({round(height_m / FOOT.value, -2):,.0f}\u00a0ft)"

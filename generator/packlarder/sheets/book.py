@@ -1,6 +1,6 @@
 """The sheet of a whole book: everything that is published of it."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from types import MappingProxyType
 
@@ -12,6 +12,7 @@ from packlarder.sheets.component import component_sheet, links
 from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish import day, dish_sheet
 from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.dish_sheet import DishSheet
 from packlarder.sheets.field import field_opening
 from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.format_reference import format_sections
@@ -27,7 +28,7 @@ def book_sheet(checked: CheckedBook, *, edition: str, on: date, photos: Mapping[
     """Build the sheet of a book that has no errors. `photos` go by their file names."""
     household = checked.book.household
     system = System(household.units.value)
-    series = [dish_series(checked, id) for id in sorted(checked.plans, key=lambda id: checked.book.dishes[id].name.lower())]
+    series = [dish_series(checked, id, (household.servings,)) for id in _by_name(checked)]
     sheets = [dish_sheet(one, checked.dish_findings[one.plan.id]) for one in series]
     openings = [
         field_opening(one, sheet, checked.dish_findings[sheet.id], system)
@@ -51,8 +52,33 @@ def book_sheet(checked: CheckedBook, *, edition: str, on: date, photos: Mapping[
         format=format_sections(),
         pages=tuple(_written_page(id, text) for id, text in checked.book.pages.items()),
         field=_field_book(checked, openings, edition, on),
+        spread=DishSpread(checked),
         photos=tuple((photos or {}).items()),
     )
+
+
+class DishSpread(Mapping[str, DishSheet]):
+    """The dishes of a book by id, each worked out for every number of servings when it is asked for."""
+
+    def __init__(self, checked: CheckedBook) -> None:
+        """Keep the book; nothing is worked out yet."""
+        self._checked = checked
+
+    def __getitem__(self, id: str) -> DishSheet:
+        """Work out one dish; KeyError for an id that the book has not."""
+        return dish_sheet(dish_series(self._checked, id), self._checked.dish_findings[id])
+
+    def __iter__(self) -> Iterator[str]:
+        """Give the ids."""
+        return iter(self._checked.plans)
+
+    def __len__(self) -> int:
+        """Count the dishes."""
+        return len(self._checked.plans)
+
+
+def _by_name(checked: CheckedBook) -> list[str]:
+    return sorted(checked.plans, key=lambda id: checked.book.dishes[id].name.lower())
 
 
 def dish_series(checked: CheckedBook, id: str, servings: Sequence[int] = SERVINGS) -> DishSeries:

@@ -1,6 +1,9 @@
 """The sheet of a whole book: its front, indexes, rules, figures, and the pages people wrote by hand."""
 
+import dataclasses
+from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from packlarder.sheets.component_sheet import ComponentSheet, Link
 from packlarder.sheets.dish_sheet import Caution, DishSheet
@@ -112,7 +115,11 @@ class FieldBook:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BookSheet:
-    """Everything that is published of a book. `edition` is a short digest; `day` is printed as in `1 June 2027`."""
+    """Everything that is published of a book. `edition` is a short digest; `day` is printed as in `1 June 2027`.
+
+    `dishes` are at the usual servings. `spread` gives a dish by its id at every number of servings that its page has;
+    it may work a sheet out each time it is asked, so that a thousand of them never lie in memory together.
+    """
 
     title: str
     language: str
@@ -130,4 +137,7 @@ class BookSheet:
     format: tuple[FormatSection, ...]
     pages: tuple[WrittenPage, ...]
     field: FieldBook
+    spread: Mapping[str, DishSheet] = dataclasses.field(
+        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
+    )
     photos: tuple[tuple[str, bytes], ...] = ()

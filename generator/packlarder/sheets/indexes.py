@@ -35,10 +35,10 @@ def _band(carry_ml: int) -> str:
 def _index(
     id: str, dishes: Sequence[DishSheet], headings: Sequence[str], heading_of: Callable[[DishSheet], str], system: System
 ) -> Index:
-    groups = [
-        IndexGroup(heading=words.opened(heading), entries=_entries((d for d in dishes if heading_of(d) == heading), system))
-        for heading in headings
-    ]
+    found: dict[str, list[DishSheet]] = {heading: [] for heading in headings}
+    for dish in dishes:
+        found[heading_of(dish)].append(dish)
+    groups = [IndexGroup(heading=words.opened(heading), entries=_entries(held, system)) for heading, held in found.items()]
     return Index(
         id=id,
         title=words.INDEXES[id],
@@ -48,11 +48,12 @@ def _index(
 
 
 def _by_component(dishes: Sequence[DishSheet], components: Sequence[ComponentSums], system: System) -> Index:
+    used: dict[str, dict[str, DishSheet]] = {}
+    for dish in dishes:
+        for row in dish.parts:
+            used.setdefault(row.component, {})[dish.id] = dish
     groups = [
-        IndexGroup(
-            heading=component.model.name,
-            entries=_entries((d for d in dishes if any(row.component == component.id for row in d.parts)), system),
-        )
+        IndexGroup(heading=component.model.name, entries=_entries(used.get(component.id, {}).values(), system))
         for component in sorted(components, key=lambda one: one.model.name.lower())
     ]
     return Index(

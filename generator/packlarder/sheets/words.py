@@ -119,8 +119,8 @@ METHODS: Mapping[str, str] = MappingProxyType(
         "none": "as it is",
     }
 )
-CONDITIONS = "Worked out for {height}, air {air}, water {water}, {stove}, {pot}."
-HEATER_WATER = "Water for ration heaters is taken from {where} and not carried."
+CONDITIONS = "{height}, air {air}, water {water}, {stove}, {pot}"
+HEATER_WATER = "water for ration heaters taken from the {where}, not carried"
 ORIGINS: Mapping[str, str] = MappingProxyType(
     {
         "our batches": "{name}: from our batches, {dry} dry from 1 kg.",
