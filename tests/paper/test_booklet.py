@@ -13,6 +13,8 @@ from tests.paper.reading import PT_PER_MM, Word
 
 from packlarder.faults import Severity
 from packlarder.publish.paper import build_booklets
+from packlarder.publish.paper_setting import Room, plan_booklet
+from packlarder.publish.press import Press
 from packlarder.sheets.field_sheet import FieldOpening, Span
 
 LONG = {"name-day-supper-of-everything", "tern-rock-hotpot"}
@@ -260,6 +262,31 @@ def test_no_dishes_at_all(checkout: Path, tmp_path: Path) -> None:
     printed = print_it(samples.field_book(()), "a6", checkout / "theme", tmp_path)
     assert len(printed.reader.pages) == 8  # front, contents, cautions (2 pages), index; up to two rows of 4
     assert printed.faults == ()
+
+
+@pytest.mark.parametrize("size", ["a6", "quarter-letter"])
+def test_dish_that_just_overruns_is_set_snug(size: str, checkout: Path, tmp_path: Path) -> None:
+    """Four packs more, or four steps more, would overrun the opening by a little; with less air each keeps to it."""
+    packs = tuple(samples.pack(str(number), "Parsley", "3 g") for number in range(3, 7))
+    steps = samples.steps(
+        *((str(minute), "Stir", "once more to the corners, and let it stand for a while.") for minute in range(20, 24))
+    )
+    egg = samples.EGG_PAN
+    full = (
+        replace(egg, id="packs", name="Egg pan of packs", packs=egg.packs + packs),
+        replace(egg, id="steps", name="Egg pan of steps", steps=egg.steps + steps),
+    )
+    printed = print_it(samples.field_book(full), size, checkout / "theme", tmp_path)
+    assert printed.faults == ()
+    assert [len(printed.pages_of(opening)) for opening in full] == [2, 2]
+    room = Room(checkout / "theme" / "print", printed.book, printed.size)
+    fits = plan_booklet(room, Press()).fits
+    assert (fits["packs"].small_right, fits["steps"].small_right) == (True, False)
+    for holds in (
+        test_every_word_is_printed, test_no_word_lies_on_another, test_nothing_near_the_edge,
+        test_nothing_under_nine_points, test_water_and_minutes_are_large_and_bold,
+    ):  # fmt: skip  # read as a list
+        holds(printed)
 
 
 def test_empty_opening(checkout: Path, tmp_path: Path) -> None:

@@ -56,13 +56,13 @@ def test_three_pages_make_two_openings() -> None:
     plan = settle(BOOK, extents(**{to_do(DISHES[0]): 2}), rows=1)
     assert plan.openings == {DISHES[0]: 2, DISHES[1]: 1, DISHES[2]: 1}
     assert list(plan.goes_on()) == [5]
-    assert plan.very_long == frozenset()
+    assert plan.longer_than(2) == ()
 
 
 def test_very_long_dish_is_named() -> None:
     """Two pages in hand and three to do make five pages, three openings: more than a long dish takes."""
     plan = settle(BOOK, extents(**{in_hand(DISHES[1]): 2, to_do(DISHES[1]): 3}), rows=1)
-    assert plan.very_long == {DISHES[1]}
+    assert plan.longer_than(2) == (DISHES[1],)
 
 
 def test_steps_that_join_save_a_page() -> None:

@@ -6,7 +6,7 @@ and the lines at the foot of each block follow by counting (`settle`).
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from packlarder.publish.imposition import padded
 from packlarder.sheets.book_sheet import FieldBook
@@ -16,9 +16,6 @@ LINE_MM = 8.0
 
 FRONT = ("front", "contents", "cautions")
 INDEX = "index"
-LONG = 2
-"""Openings that a long dish takes; one that takes more is very long."""
-
 LEAST_LINES, MOST_LINES = 2, 4
 """Lines at the foot of a page that has other things on it (one alone would look like a rule); a page of lines has as
 many as it holds."""
@@ -44,6 +41,22 @@ class Extent:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Fit:
+    """How a dish is set to save room, never below the least sizes of type.
+
+    `snug`: less air between lines. `small_right`: allergens and conditions stand below the cautions, not in hand.
+    `run_on`: what to do follows what to take in hand on the same page.
+    """
+
+    snug: bool = False
+    small_right: bool = False
+    run_on: bool = False
+
+
+AS_OTHERS = Fit()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Placed:
     """A block in the booklet: its first page, its pages, lines at its foot, and pages of lines that follow it."""
 
@@ -62,19 +75,22 @@ class Placed:
 class Plan:
     """The whole booklet: its blocks by name, its pages; of each dish its first page and how many openings it takes.
 
-    `run_on` are dishes so long that what to do follows what to take in hand on the same page.
+    `fits` says how a dish is set that would not stand on one opening (or two) as others are.
     """
 
     blocks: Mapping[str, Placed]
     pages: int
     dish_pages: Mapping[str, int]
     openings: Mapping[str, int]
-    run_on: frozenset[str] = frozenset()
+    fits: Mapping[str, Fit] = field(default_factory=dict)
 
-    @property
-    def very_long(self) -> frozenset[str]:
-        """Name the dishes that take more than two openings."""
-        return frozenset(dish for dish, openings in self.openings.items() if openings > LONG)
+    def longer_than(self, openings: int) -> tuple[str, ...]:
+        """Name the dishes that take more than so many openings."""
+        return tuple(dish for dish, taken in self.openings.items() if taken > openings)
+
+    def fit_of(self, dish: str) -> Fit:
+        """Tell how a dish is set."""
+        return self.fits.get(dish, AS_OTHERS)
 
     def page_of(self, dish: str) -> int:
         """Give the page a dish starts on."""
@@ -94,15 +110,18 @@ def halves(dishes: tuple[str, ...]) -> tuple[str, ...]:
 
 
 def draft(
-    names: tuple[str, ...], dish_pages: Mapping[str, int] | None = None, run_on: frozenset[str] = frozenset()
+    names: tuple[str, ...],
+    *,
+    dish_pages: Mapping[str, int] | None = None,
+    fits: Mapping[str, Fit] | None = None,
 ) -> Plan:
     """Give some blocks a page each: something to measure with. Front and index print `dish_pages`."""
     blocks = {name: Placed(page=number, pages=1) for number, name in enumerate(names, 1)}
-    return Plan(blocks=blocks, pages=len(names), dish_pages=dish_pages or {}, openings={}, run_on=run_on)
+    return Plan(blocks=blocks, pages=len(names), dish_pages=dish_pages or {}, openings={}, fits=fits or {})
 
 
 def settle(
-    book: FieldBook, extents: Mapping[str, Extent], rows: int, run_on: frozenset[str] = frozenset()
+    book: FieldBook, extents: Mapping[str, Extent], rows: int, fits: Mapping[str, Fit] | None = None
 ) -> Plan:
     """Place every block: dishes on whole openings from a left page on, the booklet filled up to whole sheets."""
     blocks: dict[str, Placed] = {}
@@ -123,7 +142,7 @@ def settle(
     written = page + extents[INDEX].pages - 1
     total = padded(written, rows)
     blocks[INDEX] = _place(page, extents[INDEX], lined_pages=total - written)
-    return Plan(blocks=blocks, pages=total, dish_pages=dish_pages, openings=openings, run_on=run_on)
+    return Plan(blocks=blocks, pages=total, dish_pages=dish_pages, openings=openings, fits=fits or {})
 
 
 def _place(

@@ -4,7 +4,7 @@ Blocks are measured in small lots, so that a thick book needs little memory for 
 costs no more than itself.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from hashlib import sha256
@@ -12,7 +12,19 @@ from pathlib import Path
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
-from packlarder.publish.paper_plan import FRONT, INDEX, LINE_MM, Extent, Plan, draft, halves, settle
+from packlarder.publish.paper_plan import (
+    AS_OTHERS,
+    FRONT,
+    INDEX,
+    LINE_MM,
+    Extent,
+    Fit,
+    Plan,
+    draft,
+    halves,
+    in_hand,
+    settle,
+)
 from packlarder.publish.paper_words import booklet_words, how_to_print
 from packlarder.publish.press import PX_PER_MM, Laid, Press
 from packlarder.publish.sizes import Bed, PageSize, bed
@@ -76,7 +88,7 @@ def print_booklet(field: FieldBook, size: PageSize, theme: Path, press: Press) -
     plan = plan_booklet(room, press)
     for _ in range(MOST_LAYOUTS):
         document = press.lay_out(*room.set(plan))
-        firm = settle(field, _measure(document, plan, size), room.bed.rows, plan.run_on)
+        firm = settle(field, _measure(document, plan, size), room.bed.rows, plan.fits)
         if firm == plan:
             break
         plan = firm
@@ -87,22 +99,38 @@ def print_booklet(field: FieldBook, size: PageSize, theme: Path, press: Press) -
 
 
 def plan_booklet(room: Room, press: Press) -> Plan:
-    """Measure every block and settle the plan; dishes that would take more than two openings are run on."""
+    """Measure every block and settle the plan.
+
+    A dish that overruns its opening is tried snug, and stays so if it then fits; one that overruns two is run on.
+    """
+    rows = room.bed.rows
     extents = {name: Extent(pages=1, room_mm=0) for name in (*FRONT, INDEX)}
-    dishes = [opening.id for opening in room.field.openings]
-    for lot in _lots(dishes):
-        extents.update(_lay_and_measure(room, press, draft(halves(lot))))
-    very_long = settle(room.field, extents, room.bed.rows).very_long
-    for lot in _lots([dish for dish in dishes if dish in very_long]):
-        extents.update(_lay_and_measure(room, press, draft(halves(lot), run_on=very_long)))
-    rough = settle(room.field, extents, room.bed.rows, very_long)
-    extents.update(_lay_and_measure(room, press, draft((*FRONT, INDEX), rough.dish_pages)))
-    return settle(room.field, extents, room.bed.rows, very_long)
+    extents.update(_measure_dishes(room, press, {opening.id: AS_OTHERS for opening in room.field.openings}))
+    snug = {dish: _snug(dish, extents) for dish in settle(room.field, extents, rows).longer_than(1)}
+    tried = _measure_dishes(room, press, snug)
+    fits = {dish: fit for dish, fit in snug.items() if all(tried[name].pages == 1 for name in halves((dish,)))}
+    extents.update({name: tried[name] for name in halves(tuple(fits))})
+    very_long = dict.fromkeys(settle(room.field, extents, rows).longer_than(2), Fit(run_on=True))
+    extents.update(_measure_dishes(room, press, very_long))
+    fits.update(very_long)
+    rough = settle(room.field, extents, rows, fits)
+    extents.update(_lay_and_measure(room, press, draft((*FRONT, INDEX), dish_pages=rough.dish_pages)))
+    return settle(room.field, extents, rows, fits)
 
 
-def _lots(dishes: list[str]) -> Iterator[tuple[str, ...]]:
+def _snug(dish: str, extents: Mapping[str, Extent]) -> Fit:
+    """Save room on a dish, and take the small print from the left page if that is the one that overruns."""
+    return Fit(snug=True, small_right=extents[in_hand(dish)].pages > 1)
+
+
+def _measure_dishes(room: Room, press: Press, fits: Mapping[str, Fit]) -> dict[str, Extent]:
+    """Measure both halves of some dishes, set as their fits say, a lot at a time."""
+    dishes = tuple(fits)
+    extents: dict[str, Extent] = {}
     for start in range(0, len(dishes), LOT):
-        yield tuple(dishes[start : start + LOT])
+        lot = halves(dishes[start : start + LOT])
+        extents.update(_lay_and_measure(room, press, draft(lot, fits=fits)))
+    return extents
 
 
 def _lay_and_measure(room: Room, press: Press, plan: Plan) -> Mapping[str, Extent]:

@@ -98,8 +98,9 @@ def _spells(kept: Settled, parts: Sequence[PartSums], ledger: Ledger) -> tuple[l
     """Give what each step takes of the clock, and the heat in kJ that it takes into the pot."""
     spells: list[Spell] = []
     heats: list[float] = []
-    for step, water, minutes in zip(kept.plan.steps, ledger.steps, kept.minutes, strict=True):
-        heat_up_kj = flame.heat_up_kj(kept.plan, step, parts, water, kept.conditions)
+    of_steps = zip(kept.plan.steps, ledger.steps, kept.minutes, kept.cold_parts, strict=True)
+    for step, water, minutes, cold in of_steps:
+        heat_up_kj = flame.heat_up_kj(cold, parts, water, kept.conditions)
         cook_min = minutes.cook * water.rounds
         heats.append(heat_up_kj + flame.cooking_kj(kept.plan, step, cook_min))
         spells.append(
@@ -133,6 +134,7 @@ def _step_sums(
                 wait_min=spell.wait_min,
                 water_ml=water.fresh_ml,
                 from_drain_ml=water.from_drain_ml,
+                standing_ml=water.standing_ml,
                 drained_ml=water.drained_ml,
                 heater_ml=water.heater_ml,
                 boiled_off_ml=water.boiled_off_ml,

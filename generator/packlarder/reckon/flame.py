@@ -45,19 +45,39 @@ def boil_off_ml(plan: DishPlan, step: PlannedStep, cook_min: float) -> float:
     return boil_off_ml_per_min(pot_across_cm(plan, step), lid=step.lid_on) * cook_min
 
 
-def heat_up_kj(
-    plan: DishPlan, step: PlannedStep, parts: Sequence[PartSums], water: StepWater, conditions: Conditions
-) -> float:
-    """Give the heat that brings a step's water, and the food that goes into the pot, to the boil.
+def cold_parts(plan: DishPlan) -> tuple[tuple[int, ...], ...]:
+    """Give for each step the parts that come cold onto the flame in it: its own, and what was stirred in before it."""
+    hot: set[int] = set()
+    stirred_in: list[int] = []
+    cold: list[tuple[int, ...]] = []
+    for step in plan.steps:
+        if step.verb is Verb.STIR_IN:
+            stirred_in += step.parts
+        if not _on_flame(step):
+            cold.append(())
+            continue
+        cold.append(tuple(dict.fromkeys(part for part in (*step.parts, *stirred_in) if part not in hot)))
+        hot.update(cold[-1])
+        stirred_in.clear()
+    return tuple(cold)
 
-    Hot water for a soak is brought to the boil as well: that is how it is known to be hot.
+
+def _on_flame(step: PlannedStep) -> bool:
+    return step.verb is not None and VERBS[step.verb].on_stove and not step.heater
+
+
+def heat_up_kj(cold: Sequence[int], parts: Sequence[PartSums], water: StepWater, conditions: Conditions) -> float:
+    """Give the heat that brings a step's fresh water, and what comes cold into its pot, to the boil.
+
+    Hot water for a soak is brought to the boil as well: that is how it is known to be hot. What a part takes up in the
+    pot was poured there and is counted with it; drained water and soaked food are taken to be as warm as the air.
     """
     poured = _heat_to_boil_kj(water.hot_ml, conditions.water_c, conditions.height_m)
-    if step.verb is None or not VERBS[step.verb].on_stove or step.heater:
+    cool_ml = water.from_drain_ml + sum([parts[index].own_water_ml for index in cold])
+    if not cold and not cool_ml:
         return poured
-    lukewarm_ml = water.from_drain_ml + sum([parts[index].absorbed_ml or 0.0 for index in step.parts])
-    food_g = sum([parts[index].dry_g for index in step.parts])
-    return poured + _heat_to_boil_kj(lukewarm_ml, conditions.air_c, conditions.height_m, food_g)
+    food_g = sum([parts[index].dry_g for index in cold])
+    return poured + _heat_to_boil_kj(cool_ml, conditions.air_c, conditions.height_m, food_g)
 
 
 def cooking_kj(plan: DishPlan, step: PlannedStep, cook_min: float) -> float:

@@ -12,12 +12,17 @@ from packlarder.reckon.pots import rounds_of
 from packlarder.reckon.records import DishPlan, PartSums, PlannedStep
 
 
+_WARMER = tuple(Warmth)
+"""From cold to boiling."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StepWater:
-    """The water of one step: poured fresh, given back by a soak, boiled off, drained, heated; and its rounds."""
+    """The water of one step: poured fresh, drained for its pot, standing in it, boiled off, drained, heated; its rounds."""
 
     fresh_ml: float = 0.0
     from_drain_ml: float = 0.0
+    standing_ml: float = 0.0
     boiled_off_ml: float = 0.0
     drained_ml: float = 0.0
     hot_ml: float = 0.0
@@ -67,6 +72,7 @@ class _Desk:
     """The state of all water between two steps.
 
     `soaking` lies around a soaked part, `pots` stands free in each pot, `to_pot` was drained for the next pot to be used.
+    `held` are the parts in each pot.
     """
 
     def __init__(
@@ -80,6 +86,7 @@ class _Desk:
         self.absorbed = [part.absorbed_ml if part.way is not Way.IN_THE_POT else None for part in parts]
         self.soaking: dict[int, float] = {}
         self.pots: dict[str, float] = {}
+        self.held: dict[str, set[int]] = {}
         self.last_pot = ""
         self.in_food = self.away = self.drunk = self.to_pot = 0.0
         self.short: list[int] = []
@@ -97,23 +104,23 @@ class _Desk:
         return self._in_the_pot(step)
 
     def _given(self, step: PlannedStep) -> StepWater:
-        fresh = hot = 0.0
-        for index in step.parts:
-            part = self.parts[index]
-            if self.plan.wetted_in[index] != step.index:
-                continue
-            fresh += part.offered_ml
-            hot += part.offered_ml if warmth_of(self.plan, step, index) is not Warmth.COLD else 0.0
-            self.in_food += part.offered_ml - part.drained_ml
-            if part.drained_ml:
-                self.soaking[index] = part.drained_ml
+        wetted = [index for index in step.parts if self.plan.wetted_in[index] == step.index]
+        fresh = sum([self.parts[index].offered_ml for index in wetted])
+        drained = {index: water_ml for index in wetted if (water_ml := self.parts[index].drained_ml)}
+        if not wetted and step.given_ml is not None:  # more water for what was wetted before: it stays in
+            fresh = poured_ml(step.given_ml * self.scale)
+        self.soaking.update(drained)
+        self.in_food += fresh - sum(drained.values())
+        hot = 0.0 if bowl_warmth(self.plan, step) is Warmth.COLD else fresh
         return StepWater(fresh_ml=fresh, hot_ml=hot)
 
     def _drained(self, fate: Fate) -> StepWater:
         """Pour off what lies around soaked parts, or else what is in the pot that was used last."""
-        soaked = sum(self.soaking.values())
+        amount = sum(self.soaking.values())
         self.soaking.clear()
-        amount = soaked or self.pots.pop(self.last_pot, 0.0)
+        if not amount:
+            amount = self.pots.pop(self.last_pot, 0.0)
+            self.held.pop(self.last_pot, None)
         if fate is Fate.INTO_THE_POT:
             self.to_pot += amount
         elif fate is Fate.DRUNK:
@@ -123,9 +130,10 @@ class _Desk:
         return StepWater(drained_ml=amount)
 
     def _in_the_pot(self, step: PlannedStep) -> StepWater:
-        undrained = sum([self.soaking.pop(index, 0.0) for index in step.parts])
-        before = self.pots.get(step.pot, 0.0) + undrained + self._from_drain(step)
-        self.last_pot = step.pot
+        drained = sum([self.soaking.pop(index, 0.0) for index in step.parts]) + self._from_drain(step)
+        standing = self.pots.get(step.pot, 0.0)
+        before = standing + drained
+        self._put_in(step)
         per_round = self.boil_off_ml_of[step.index]
         rounds, wanted = self._wanted(step, before, per_round)
         fresh = poured_ml(max(0.0, wanted - before)) if wanted is not None else 0.0
@@ -136,11 +144,19 @@ class _Desk:
         self.pots[step.pot] -= boiled
         return StepWater(
             fresh_ml=fresh,
-            from_drain_ml=min(before, wanted) if wanted is not None else 0.0,
+            from_drain_ml=drained,
+            standing_ml=standing,
             boiled_off_ml=boiled,
             hot_ml=fresh,
             rounds=rounds,
         )
+
+    def _put_in(self, step: PlannedStep) -> None:
+        """Keep in mind which pot the parts are in."""
+        self.last_pot = step.pot
+        for held in self.held.values():
+            held.difference_update(step.parts)
+        self.held.setdefault(step.pot, set()).update(step.parts)
 
     def _from_drain(self, step: PlannedStep) -> float:
         """Give what was drained for the pot; a dry pan is not the pot that is meant."""
@@ -152,10 +168,14 @@ class _Desk:
     def _wanted(self, step: PlannedStep, before: float, per_round: float) -> tuple[int, float | None]:
         """Give rounds and the water a pot starts with: it grows with servings, but for what boils off."""
         if step.pot_ml is None:
-            return rounds_of(self.plan, step, self.parts, before), None
+            return rounds_of(self.plan, step, self._food_ml(step.pot), before), None
         kept = max(0.0, step.pot_ml - per_round) * self.scale
-        rounds = rounds_of(self.plan, step, self.parts, kept + per_round)
+        rounds = rounds_of(self.plan, step, self._food_ml(step.pot), max(before, kept + per_round))
         return rounds, kept + min(per_round, step.pot_ml) * rounds
+
+    def _food_ml(self, pot: str) -> float:
+        """Give what the food in a pot fills with the water that it took up so far."""
+        return sum([self.parts[index].dry_g + (self.absorbed[index] or 0.0) for index in self.held[pot]])
 
     def _must_have_it(self, index: int) -> bool:
         """Tell whether a part is spoilt by less water: not so a powder, nor what only our rule of thumb is known for."""
@@ -175,8 +195,14 @@ class _Desk:
 
 
 def warmth_of(plan: DishPlan, step: PlannedStep, part: int) -> Warmth:
-    """Give how warm the water is that a step gives a part: the step's word, or else the component's."""
+    """Give how warm the water is that a step or else the component asks for a part."""
     water = plan.parts[part].component.water
     if step.verb is Verb.POUR_OVER:
         return Warmth.BOILING
     return step.warmth or (water.warmth if water is not None else Warmth.COLD)
+
+
+def bowl_warmth(plan: DishPlan, step: PlannedStep) -> Warmth:
+    """Give how warm the water of a step is: parts that lie in one bowl get the warmest that one of them asks for."""
+    wetted = [index for index in step.parts if plan.wetted_in[index] == step.index] or step.parts
+    return max((warmth_of(plan, step, index) for index in wetted), key=_WARMER.index, default=Warmth.COLD)

@@ -50,21 +50,22 @@ def _one(plan: DishPlan, part: PlannedPart, dry_g: float, given_ml: int | None) 
     way = plan.way_of[part.index]
     exact, takes = _waters(part.component.water, way, dry_g, given_ml)
     offered = poured_ml(exact) if given_ml is None else exact
-    absorbed = takes if way is Way.IN_THE_POT else offered if takes is None or takes >= exact else min(takes, offered)
+    drained = float(max(0, round(offered - takes))) if way is Way.SOAK and takes is not None else 0.0
+    absorbed = takes if way is Way.IN_THE_POT else offered - drained
     return PartSums(
         dry_g=dry_g,
         fresh_g=dry_g * made.fresh_g if made is not None and made.lost_ml > 0 else None,
         way=way,
         offered_ml=offered,
         absorbed_ml=absorbed,
-        drained_ml=max(0.0, offered - absorbed) if way is Way.SOAK and absorbed is not None else 0.0,
+        drained_ml=drained,
     )
 
 
 def _waters(
     water: WaterPerGram | None, way: Way | None, dry_g: float, given_ml: int | None
 ) -> tuple[float, float | None]:
-    """Give offered and absorbed; absorbed is None where nobody has measured what the part takes up."""
+    """Give offered and absorbed; absorbed is None where nobody has measured what the part takes up in the pot."""
     if way is None:
         return 0.0, 0.0
     if way is Way.IN_THE_POT:

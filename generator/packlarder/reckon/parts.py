@@ -103,22 +103,31 @@ def _grams(
         message = f"this comes to {total / dish.serves / 1000:,.0f} kg for each"
         faults.append(Fault(place=place, code="impossible-amount", message=message, help="is the unit right?"))
         return None
-    if part.detail.stays_in is not None and _eaten_share(part, component, grams) > 1:
-        message = "more stays in than is taken"
-        faults.append(Fault(place=place.at("stays in"), code="more-stays-in", message=message, help="swap the two amounts?"))
+    wrong = _wrong_share(part, component, grams)
+    if wrong is not None:
+        faults.append(Fault(place=place.at("stays in"), code=wrong[0], message=wrong[1], help=wrong[2]))
         return None
     return total
 
 
-def _eaten_share(part: Part, component: ComponentSums, grams: float) -> float:
-    """Give what share of a part is eaten: all, or what stays in of oil to fry in."""
+def _wrong_share(part: Part, component: ComponentSums, grams: float) -> tuple[str, str, str] | None:
+    """Say what can not be meant by what stays in: code, message, help; None where all is well."""
+    share = _eaten_share(part, component, grams)
+    if share is None:
+        name, help = component.model.name.lower(), "write it in the unit of `take`"
+        return "no-weight-known", f"nobody knows what share of the {name} stays in", help
+    return ("more-stays-in", "more stays in than is taken", "swap the two amounts?") if share > 1 else None
+
+
+def _eaten_share(part: Part, component: ComponentSums, grams: float) -> float | None:
+    """Give what share of a part is eaten: all, or what stays in of oil to fry in; None where no weight tells."""
     stays, take = part.detail.stays_in, part.detail.take
     if stays is None:
         return 1.0
     if stays.dimension is take.quantity.dimension is not Dimension.COUNT:
         return stays.base / take.quantity.base
     stays_g = in_grams(stays, component.grams_per)
-    return 1.0 if stays_g is None else stays_g / grams
+    return None if stays_g is None else stays_g / grams
 
 
 def _called_twice(dish: Dish, place: Place) -> list[Fault]:

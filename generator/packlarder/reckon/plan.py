@@ -1,5 +1,6 @@
 """From a dish as written to a plan: names resolved, amounts in grams, ways of water known, packs worked out."""
 
+import re
 from collections.abc import Mapping, Sequence
 from types import MappingProxyType
 
@@ -12,6 +13,7 @@ from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.reckon.packs import plan_packs
 from packlarder.reckon.parts import plan_parts
 from packlarder.reckon.plan_steps import plan_steps
+from packlarder.reckon.plan_waters import check_waters
 from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart, PlannedStep
 
 GIVES_WATER: Mapping[Verb, Way] = MappingProxyType(
@@ -36,6 +38,8 @@ def plan_dish(
     packs = plan_packs(dish, parts, steps, place, faults)
     packed = {index for pack in packs for index in pack.all_parts}
     stove = _stove(dish, book.household, place, faults)
+    wetted_in = tuple(_wetted_in(part, steps) for part in parts)
+    faults += check_waters(parts, steps, wetted_in, place)
     faults += _unused(parts, steps, place)
     plan = DishPlan(
         id=id,
@@ -45,7 +49,7 @@ def plan_dish(
         packs=packs,
         loose=tuple(part.index for part in parts if part.index not in packed),
         way_of=ways,
-        wetted_in=tuple(_wetted_in(part, steps) for part in parts),
+        wetted_in=wetted_in,
         stove_name=stove,
         stove=book.household.stoves[stove],
         pot_name=dish.pot or book.household.usual_conditions.pot,
@@ -93,5 +97,11 @@ def _unused(parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], place: P
             severity=Severity.WARNING,
         )
         for part in parts
-        if part.index not in used and part.called.lower() not in told
+        if part.index not in used and not _is_told(part, told)
     ]
+
+
+def _is_told(part: PlannedPart, told: str) -> bool:
+    """Tell whether a sentence names a part: as words of their own, so that "boil it" names no oil."""
+    names = {part.called.lower(), part.component.model.name.lower()}
+    return any(re.search(rf"(?<!\w){re.escape(name)}(?!\w)", told) for name in names)

@@ -194,6 +194,11 @@ class PartSums:
     absorbed_ml: float | None
     drained_ml: float
 
+    @property
+    def own_water_ml(self) -> float:
+        """Give the water that it brings along; what it takes up in the pot is counted with the pot."""
+        return (self.absorbed_ml or 0.0) if self.offered_ml else 0.0
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WaterSums:
@@ -214,8 +219,8 @@ class WaterSums:
 class StepSums:
     """A step worked out: when it starts, what it takes of the cook and the clock, its water, rounds and heat.
 
-    `water_ml` is the fresh water it takes, `from_drain_ml` what the pot holds already of drained water; `drained_ml` is
-    what a drain pours off. `cook_min` counts all rounds. `steeped_c` is the temperature that a steeped or heater-warmed
+    `water_ml` is the fresh water it takes, `from_drain_ml` what was drained for its pot, `standing_ml` what stands in the
+    pot from the steps before; `drained_ml` is what a drain pours off. `cook_min` counts all rounds. `steeped_c` is the temperature that a steeped or heater-warmed
     food ends at.
     """
 
@@ -226,6 +231,7 @@ class StepSums:
     wait_min: float
     water_ml: float
     from_drain_ml: float
+    standing_ml: float
     drained_ml: float
     heater_ml: float
     boiled_off_ml: float

@@ -40,12 +40,13 @@ class Feeds:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settled:
-    """A plan under given conditions; `minutes[i]` and `boil_off_ml[i]` (one round) are of step i."""
+    """A plan under given conditions; `minutes[i]`, `boil_off_ml[i]` (one round) and `cold_parts[i]` are of step i."""
 
     plan: DishPlan
     conditions: Conditions
     minutes: tuple[StepMinutes, ...]
     boil_off_ml: tuple[float, ...]
+    cold_parts: tuple[tuple[int, ...], ...]
     boiling_c: float
     time_factor: float
     power_kw: float
@@ -70,6 +71,7 @@ def settle(plan: DishPlan, conditions: Conditions) -> Settled:
         boil_off_ml=tuple(
             flame.boil_off_ml(plan, step, one.cook) for step, one in zip(plan.steps, minutes, strict=True)
         ),
+        cold_parts=flame.cold_parts(plan),
         boiling_c=boiling_point_c(conditions.height_m),
         time_factor=max((time_factor(plan, step, conditions) for step in plan.steps), default=1.0),
         power_kw=flame.stove_power_kw(plan),

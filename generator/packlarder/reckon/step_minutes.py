@@ -8,7 +8,7 @@ from packlarder.figures.hands import HAND_MINUTES, HEATER_MINUTES
 from packlarder.figures.kinds import Cooking, Group
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon.heat import longer_at_height, longer_soak_at_height, longer_soak_in
-from packlarder.reckon.ledger import warmth_of
+from packlarder.reckon.ledger import bowl_warmth
 from packlarder.reckon.records import ComponentSums, Conditions, DishPlan, PlannedStep
 
 IN_WATER = frozenset({Verb.BOIL, Verb.SIMMER})
@@ -63,7 +63,7 @@ def _soak_minutes(plan: DishPlan, step: PlannedStep, index: int, conditions: Con
     component = plan.parts[index].component
     if component.water is None:
         return 0.0
-    given, meant = warmth_of(plan, step, index), component.water.warmth
+    given, meant = bowl_warmth(plan, step), component.water.warmth
     energy = SOAK_ENERGIES[soaks_of(component)].value
     if meant in (Warmth.HOT, Warmth.BOILING):
         if given in (Warmth.COLD, Warmth.WARM):

@@ -17,6 +17,7 @@ from packlarder.sheets.field import field_opening
 from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.format_reference import format_sections
 from packlarder.sheets.indexes import all_indexes
+from packlarder.sheets.origins import usual_line
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
 
@@ -123,16 +124,17 @@ def _written_page(id: str, text: str) -> WrittenPage:
 
 
 def _field_book(checked: CheckedBook, openings: Sequence[FieldOpening], edition: str, on: date) -> FieldBook:
+    household = checked.book.household
     names = MappingProxyType({id: one.model.name for id, one in checked.components.items()})
     index = [
         (name, tuple(opening.id for opening in openings if id in opening.components))
         for id, name in sorted(names.items(), key=lambda pair: pair[1].lower())
     ]
     return FieldBook(
-        title=checked.book.household.title,
+        title=household.title,
         edition=edition,
         day=day(on),
-        how_to_use=words.HOW_TO_USE,
+        how_to_use=tuple(line.format(conditions=usual_line(household)) for line in words.HOW_TO_USE),
         general_cautions=front_cautions(),
         openings=tuple(openings),
         component_index=tuple((name, ids) for name, ids in index if ids),

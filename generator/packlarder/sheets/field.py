@@ -15,6 +15,8 @@ from packlarder.sheets.printed import Line, Printed, Strong, System
 from packlarder.sheets.series import whole_ml
 from packlarder.sheets.words import opened
 
+SAID_ELSEWHERE = frozenset({"allergens", "traces"})
+"""Rules whose words stand on the left page anyway."""
 ROUND_ML = 50
 """Water in the booklet is rounded up to this, unless the household has a mug of its own."""
 QUARTER = 0.25
@@ -23,6 +25,7 @@ QUARTER = 0.25
 def field_opening(dish: DishSeries, sheet: DishSheet, findings: Sequence[Finding], system: System) -> FieldOpening:
     """Give the opening of a dish at its usual servings."""
     setter = _Setter(system, sheet.usual)
+    told = [finding for finding in findings if finding.rule.id not in SAID_ELSEWHERE]
     return FieldOpening(
         id=sheet.id,
         name=sheet.name,
@@ -35,9 +38,9 @@ def field_opening(dish: DishSeries, sheet: DishSheet, findings: Sequence[Finding
             FieldStep(minute=setter.text(row.minute), verb=opened(row.verb), line=setter.spans(row.field_line))
             for row in sheet.steps
         ),
-        cautions=tuple(finding.text for finding in in_the_booklet(findings)),
+        cautions=tuple(finding.text for finding in in_the_booklet(told)),
         allergens=_allergens(sheet),
-        conditions=sheet.conditions[0],
+        conditions=words.FIELD_CONDITIONS.format(stove=dish.plan.stove_name, pot=dish.plan.pot_name),
         components=tuple(row.component for row in sheet.parts),
     )
 

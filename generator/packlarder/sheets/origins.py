@@ -9,6 +9,7 @@ from packlarder.measure import (
     in_ml,
     in_percent,
 )
+from packlarder.book.household import Household
 from packlarder.figures.margins import WATER_DEPARTS
 from packlarder.reckon.records import ComponentSums, DishPlan, Yielded, YieldFrom
 from packlarder.sheets import words
@@ -32,6 +33,13 @@ def condition_lines(dish: DishSeries) -> tuple[str, ...]:
         return (line,)
     where = dish.household.usual_conditions.heater_water.value
     return line, words.HEATER_WATER.format(where=where)
+
+
+def usual_line(household: Household) -> str:
+    """Say the conditions that every opening of the booklet shares."""
+    usual = household.usual_conditions
+    height = f"{in_metres(usual.height.base)} ({in_feet(usual.height.base)})"
+    return words.USUAL.format(height=height, air=_degrees(usual.air.base), water=_degrees(usual.water.base))
 
 
 def _degrees(celsius: float) -> str:

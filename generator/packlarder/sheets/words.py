@@ -93,6 +93,7 @@ HEADING = "{meal} · {method} · for {servings}"
 FROM = "{name}, from {where}"
 CALLED = "{called}: {holds}"
 NO_WATER = "none"
+FIELD_CONDITIONS = "On {stove}, {pot}."
 CONTAINS = "Contains {allergens}."
 FIELD: Mapping[str, str] = MappingProxyType(
     {
@@ -119,6 +120,7 @@ METHODS: Mapping[str, str] = MappingProxyType(
         "none": "as it is",
     }
 )
+USUAL = "{height}, air {air}, water {water}"
 CONDITIONS = "{height}, air {air}, water {water}, {stove}, {pot}"
 HEATER_WATER = "water for ration heaters taken from the {where}, not carried"
 ORIGINS: Mapping[str, str] = MappingProxyType(
@@ -157,7 +159,8 @@ HOW_TO_USE = (
     "Water is all the water the dish takes, to carry or to draw; what is marked hot is part of it.",
     "Packs are numbered in the order in which they are opened.",
     "RAW in a box must be cooked to be safe. Wet it right through first, cook it through, wash what it touched.",
-    "All amounts are for the servings at the head of the page.",
+    "All amounts are for the servings at the head of the page, worked out for {conditions}. Higher up or colder, it takes "
+    "more time and fuel.",
 )
 STATES: Mapping[str, str] = MappingProxyType(
     {"to be safe": "RAW", "to be edible": "cook before eating", "no": "ready"}

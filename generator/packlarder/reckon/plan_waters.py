@@ -1,0 +1,58 @@
+"""Steps whose water can not be meant as written: a pot that boils dry, a soak of what has had its water."""
+
+from collections.abc import Sequence
+
+from packlarder.book.step import Fate, Verb
+from packlarder.faults import Fault, Place, Severity, Spot
+from packlarder.figures.verbs import VERBS
+from packlarder.reckon.records import PlannedPart, PlannedStep
+
+IN_WATER = frozenset({Verb.BOIL, Verb.SIMMER})
+
+
+def check_waters(
+    parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], wetted_in: Sequence[int | None], place: Place
+) -> list[Fault]:
+    """Find the steps that have no water to work with."""
+    faults: list[Fault] = []
+    filled: set[str] = set()
+    drained = False
+    for step in steps:
+        at = place.at("steps", step.index)
+        if step.verb is Verb.DRAIN:
+            drained = drained or step.fate is Fate.INTO_THE_POT
+        elif step.verb in IN_WATER:
+            wet = any((wetted := wetted_in[part]) is not None and wetted < step.index for part in step.parts)
+            if step.pot_ml is None and not (wet or drained or step.pot in filled):
+                faults.append(_no_water(step.verb, at))
+            filled.add(step.pot)
+        elif _has_had_it(step, wetted_in):
+            faults.append(_wetted_twice(step, parts, at))
+    return faults
+
+
+def _has_had_it(step: PlannedStep, wetted_in: Sequence[int | None]) -> bool:
+    """Tell whether a step gives water, names none, and all its parts got theirs in a step before."""
+    if step.verb is None or VERBS[step.verb].on_stove or not VERBS[step.verb].gives_water or not step.parts:
+        return False
+    return step.given_ml is None and all(wetted_in[part] != step.index for part in step.parts)
+
+
+def _no_water(verb: Verb | None, at: Place) -> Fault:
+    return Fault(
+        place=at.at(verb or "", spot=Spot.KEY),
+        code="no-water",
+        message=f"there is no water in the pot to {verb} in",
+        help="say how much is in it when it starts: `in: 600 mL`",
+    )
+
+
+def _wetted_twice(step: PlannedStep, parts: Sequence[PlannedPart], at: Place) -> Fault:
+    names = " and ".join(parts[index].called.lower() for index in step.parts)
+    return Fault(
+        place=at.at(step.verb or "", spot=Spot.KEY),
+        code="wetted-twice",
+        message=f"{names} got water in a step before, and this step does not say how much more",
+        help="say how much: `with: 100 mL hot water`, or leave the step out",
+        severity=Severity.WARNING,
+    )
