@@ -15,6 +15,7 @@ FLOORS = (
     ("sheets",),
     ("publish",),
     ("cli",),
+    ("__main__",),
 )
 """The rooms from the top floor down. `packlarder` is the package's own `__init__`. `disk` stands beside the floors."""
 

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-PATHS = re.compile(r"(?<![\w./}-])/([r]oot|[h]ome/[a-z]|[U]sers/[A-Z]|[t]mp/[a-z]|[o]pt/[a-z])")
+PATHS = re.compile(r"(?<![\w./}-])/([r]oot\b|[h]ome/[a-z]|[U]sers/[A-Z]|[t]mp/[a-z]|[o]pt/[a-z])")
 HOSTS = re.compile(r"[p]ypi\.org|[p]ythonhosted|[d]ebian\.(org|net)|[n]pmjs|[p]ypi/simple", re.IGNORECASE)
 LEFT_OVER = re.compile(r"\b([T]ODO|[F]IXME|[X]XX|[H]ACK)\b")
 """Each first letter stands in brackets, so that this file is not its own find."""

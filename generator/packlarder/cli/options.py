@@ -85,7 +85,7 @@ def _parser() -> _Parser:
     made["serve"].add_argument("--port", type=_port, metavar="NUMBER", default=0, help=texts.PORT)
     made["start"].add_argument("folder", type=Path, metavar="DIR", help=texts.FOLDER)
     made["new"].add_argument("kind", type=_kind(texts.NEW_KINDS), metavar="KIND", help=texts.KIND_NEW)
-    made["new"].add_argument("name", metavar="NAME", help=texts.NAME)
+    made["new"].add_argument("name", nargs="+", action=_Joined, metavar="NAME", help=texts.NAME)
     made["bench"].add_argument("--dishes", type=_dishes, metavar="NUMBER", default=1000, help=texts.DISHES)
     return parser
 
@@ -101,6 +101,20 @@ def _show(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("name", metavar="ID", help=texts.ID)
     parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=texts.SERVINGS)
     parser.add_argument("--json", action="store_true", help=texts.SHOW_JSON)
+
+
+class _Joined(argparse.Action):
+    """Takes several words for one name."""
+
+    def __call__(
+        self,
+        parser: argparse.ArgumentParser,  # noqa: ARG002 - as argparse calls it
+        namespace: argparse.Namespace,
+        values: str | Sequence[object] | None,
+        option_string: str | None = None,  # noqa: ARG002 - as argparse calls it
+    ) -> None:
+        """Keep the name."""
+        setattr(namespace, self.dest, " ".join(map(str, values or ())))
 
 
 class _kind:  # noqa: N801 - used like the functions beside it

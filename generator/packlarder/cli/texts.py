@@ -89,6 +89,15 @@ NOT_A_DAY = '"{word}" is no day; write it like 2027-06-01.'
 NO_SUCH_DAY = "there is no day {word} in the calendar."
 NOT_A_NUMBER = '"{word}" is no whole number from {low} to {high}.'
 
+NO_DIRECTORY = "{folder} is no folder."
+NOT_EMPTY = "{folder} holds files already; name an empty folder or a new one."
+STARTED = """{folder} is a new book, with an example of each kind of file.
+Look into its files, then: {program} build --book {folder}"""
+NO_BOOK = "{folder} holds no book that can be read; `packlarder check` says why."
+NO_ID = 'no file name can be made of "{name}"; it needs some letters or figures, and not too many.'
+TAKEN = '"{name}" is there already: {path}'
+ADDED = "{path}: fill in what is missing; `packlarder check` says what that is."
+
 NO_FOLDER = "there is no folder {folder}."
 UNREADABLE_FOLDER = "the folder {folder} can not be read: {why}."
 NO_DISH = 'no dish is called "{name}"; {hint}'

@@ -41,4 +41,4 @@ PAN_FLAME = Figure(
     low=0.25,
     high=0.60,
 )
-"""Frying and baking hold a pan hot; what they burn is counted as this share of the full flame for as long as they last."""
+"""Frying and baking hold a pan hot; they are counted as this share of the full flame for as long as they last."""

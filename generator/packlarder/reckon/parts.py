@@ -40,11 +40,11 @@ def plan_parts(
                 component=component,
                 dry_g=grams,
                 fixed=part.detail.fixed,
-                eaten_share=_eaten_share(part, component, grams),
+                eaten_share=_eaten_share(part, component, grams) or 1.0,
                 instead=tuple(one for one in instead if one is not None),
             )
         )
-    faults += _called_twice(dish, place)
+    faults += _called_twice(dish, found, place)
     return tuple(found) if len(found) == len(dish.parts) else None
 
 
@@ -130,15 +130,16 @@ def _eaten_share(part: Part, component: ComponentSums, grams: float) -> float | 
     return None if stays_g is None else stays_g / grams
 
 
-def _called_twice(dish: Dish, place: Place) -> list[Fault]:
+def _called_twice(dish: Dish, parts: Sequence[PlannedPart], place: Place) -> list[Fault]:
+    """Find parts of one name, however the author wrote it: by name or by id."""
     seen: dict[str, int] = {}
     faults: list[Fault] = []
-    for index, part in enumerate(dish.parts):
-        first = seen.setdefault(spoken(part.called), index)
-        if first != index:
+    for part in parts:
+        first = seen.setdefault(spoken(part.called), part.index)
+        if first != part.index:
             faults.append(
                 Fault(
-                    place=place.at("parts", index, part.name, spot=Spot.KEY),
+                    place=place.at("parts", part.index, dish.parts[part.index].name, spot=Spot.KEY),
                     code="part-twice",
                     message=f'two parts are called "{part.called}", so steps and packs can not tell them apart',
                     help="give one a name of its own: `{take: 20 g, called: topping}`",

@@ -148,4 +148,5 @@ def _feeds(sums: ComponentSums) -> tuple[Fact, ...]:
 
 def links(names: Mapping[str, str], kind: str) -> tuple[Link, ...]:
     """Give links to things of one kind, by name."""
-    return tuple(Link(kind=kind, id=id, name=name) for id, name in sorted(names.items(), key=lambda pair: pair[1].lower()))
+    by_name = sorted(names.items(), key=lambda pair: pair[1].lower())
+    return tuple(Link(kind=kind, id=id, name=name) for id, name in by_name)

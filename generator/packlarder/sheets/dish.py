@@ -147,9 +147,9 @@ def _piece(water: WaterSums, key: str) -> int:
 
 def _clock(dish: DishSeries) -> tuple[Reading, ...]:
     figures = {
-        "minutes": series.minutes([sums.clock.minutes for sums in dish.sums]),
-        "soak": series.minutes([sums.clock.soak_minutes for sums in dish.sums]),
-        "heat": series.minutes([sums.clock.heat_minutes for sums in dish.sums]),
+        "minutes": series.whole_minutes([sums.clock.minutes for sums in dish.sums]),
+        "soak": series.whole_minutes([sums.clock.soak_minutes for sums in dish.sums]),
+        "heat": series.whole_minutes([sums.clock.heat_minutes for sums in dish.sums]),
     }
     return tuple(Reading(key=key, label=label, figure=figures[key]) for key, label in words.CLOCK.items())
 

@@ -56,7 +56,7 @@ class PackItem:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PackRow:
-    """A pack; `number` is `1`, `2`, ... in order of opening, `1.1` inside pack 1, empty for what travels in its own tub."""
+    """A pack: `number` is `1`, `2`, ... in order of opening, `1.1` inside pack 1, empty for what has a tub of its own."""
 
     number: str
     items: tuple[PackItem, ...]
@@ -110,7 +110,8 @@ class DishSheet:
     """A dish, worked out for each of `servings` under the conditions it names.
 
     `usual` is the index of the usual servings. `raw` is empty unless a part must be cooked to be safe; then it names
-    the parts and says what to do. `done_when` says how to tell it is done. `missing` lists the sums that can not be made.
+    the parts and says what to do. `done_when` says how to tell that it is done. `missing` lists the sums that could not
+    be made.
     """
 
     id: str

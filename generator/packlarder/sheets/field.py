@@ -12,7 +12,7 @@ from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import DishSheet, PackRow
 from packlarder.sheets.field_sheet import FieldFigure, FieldOpening, FieldPack, FieldStep, Span
 from packlarder.sheets.printed import Line, Printed, Strong, System
-from packlarder.sheets.series import whole_ml
+from packlarder.sheets.series import to_the_minute, whole_ml
 from packlarder.sheets.words import opened
 
 SAID_ELSEWHERE = frozenset({"allergens", "traces"})
@@ -97,15 +97,15 @@ def _figures(dish: DishSeries, system: System) -> tuple[FieldFigure, ...]:
     figures = [FieldFigure(label=words.FIELD["water"], figure=round_up(water.carry_ml))]
     if 0 < water.hot_ml:
         figures.append(FieldFigure(label=words.FIELD["hot"], figure=round_up(water.hot_ml), part_of=True))
-    figures.append(FieldFigure(label=words.FIELD["minutes"], figure=in_minutes(sums.clock.minutes)))
+    figures.append(FieldFigure(label=words.FIELD["minutes"], figure=to_the_minute(sums.clock.minutes)))
     soak = max(
         ((step.wait_min, step.start_min) for step, plan in zip(sums.steps, dish.plan.steps, strict=True) if plan.verb is Verb.SOAK),
         default=None,
     )
     if soak is not None:
         before = whole_minutes(sums.clock.minutes - soak[1])
-        label = words.FIELD["soak"].format(minutes=in_minutes(before))
-        figures.append(FieldFigure(label=label, figure=in_minutes(soak[0]), part_of=True))
+        label = words.FIELD["soak"].format(minutes=to_the_minute(before))
+        figures.append(FieldFigure(label=label, figure=in_minutes(soak[0], UP), part_of=True))
     return tuple(figures)
 
 

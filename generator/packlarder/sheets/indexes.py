@@ -33,12 +33,18 @@ def _band(carry_ml: int) -> str:
 
 
 def _index(
-    id: str, dishes: Sequence[DishSheet], headings: Sequence[str], heading_of: Callable[[DishSheet], str], system: System
+    id: str,
+    dishes: Sequence[DishSheet],
+    headings: Sequence[str],
+    heading_of: Callable[[DishSheet], str],
+    system: System,
 ) -> Index:
     found: dict[str, list[DishSheet]] = {heading: [] for heading in headings}
     for dish in dishes:
         found[heading_of(dish)].append(dish)
-    groups = [IndexGroup(heading=words.opened(heading), entries=_entries(held, system)) for heading, held in found.items()]
+    groups = [
+        IndexGroup(heading=words.opened(heading), entries=_entries(held, system)) for heading, held in found.items()
+    ]
     return Index(
         id=id,
         title=words.INDEXES[id],

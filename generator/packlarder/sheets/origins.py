@@ -6,7 +6,6 @@ from packlarder.measure import (
     in_feet,
     in_grams,
     in_metres,
-    in_ml,
     in_percent,
 )
 from packlarder.book.household import Household
@@ -14,6 +13,7 @@ from packlarder.figures.margins import WATER_DEPARTS
 from packlarder.reckon.records import ComponentSums, DishPlan, Yielded, YieldFrom
 from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.series import whole_ml
 
 SAMPLE_G = 10
 """Waters are told for a small heap of dry food that people can picture."""
@@ -79,9 +79,9 @@ def _gives_back(component: ComponentSums, made: Yielded) -> list[str]:
     if water is None or water.takes_ml is None or made.lost_ml == 0:
         return []
     if water.assumed:
-        return [words.ASSUMED.format(name=name, water=in_ml(water.offered_ml * SAMPLE_G))]
+        return [words.ASSUMED.format(name=name, water=whole_ml(water.offered_ml * SAMPLE_G))]
     share = water.takes_ml / made.lost_ml
     if abs(share - 1) <= WATER_DEPARTS.value:
         return []
-    given, lost = in_ml(water.takes_ml * SAMPLE_G), in_ml(made.lost_ml * SAMPLE_G)
+    given, lost = whole_ml(water.takes_ml * SAMPLE_G), whole_ml(made.lost_ml * SAMPLE_G)
     return [words.GIVES_BACK.format(name=name, share=in_percent(share), given=given, lost=lost)]

@@ -1,12 +1,16 @@
 """The rows of a dish's parts and packs."""
 
-from packlarder.measure import kitchen_grams
+from packlarder.measure import kitchen_grams, rounded
 from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import ComponentSums, PlannedPack
 from packlarder.sheets import series
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import PackItem, PackRow, PartRow
 from packlarder.sheets.printed import Printed
+
+
+NEAR = 0.25
+"""A count may be off by this share of itself."""
 
 
 def part_rows(dish: DishSeries) -> tuple[PartRow, ...]:
@@ -34,8 +38,8 @@ def _row(dish: DishSeries, index: int) -> PartRow:
         dry=dish.weights[index],
         fresh=_fresh(dish, index),
         offered=series.pours(dish.of_part(index, lambda sums: sums.offered_ml)),
-        absorbed=series.pours(dish.of_part(index, lambda sums: sums.absorbed_ml)),
-        drained=series.pours(dish.of_part(index, lambda sums: sums.drained_ml)),
+        absorbed=series.waters(dish.of_part(index, lambda sums: sums.absorbed_ml)),
+        drained=series.waters(dish.of_part(index, lambda sums: sums.drained_ml)),
         yield_from="" if component.yielded is None else component.yielded.origin.value,
         instead=tuple(one.model.name for one in part.instead),
     )
@@ -44,9 +48,20 @@ def _row(dish: DishSeries, index: int) -> PartRow:
 def _fresh(dish: DishSeries, index: int) -> Printed:
     fresh_g = dish.of_part(index, lambda sums: sums.fresh_g)
     noun, weight = _counted(dish.plan.parts[index].component)
-    if noun:
-        return series.counts([None if grams is None else grams / weight for grams in fresh_g], noun)
-    return series.weights(fresh_g)
+    weights = series.weights(fresh_g)
+    if not noun:
+        return weights
+    counts = series.counts([None if grams is None else grams / weight for grams in fresh_g], noun)
+    many = [grams is not None and _is_near_a_half(grams / weight) for grams in fresh_g]
+    return Printed(
+        *(tuple([count if near else in_weight for near, count, in_weight in zip(many, counts.metric, texts, strict=True)])
+          for texts in (weights.metric, weights.us))
+    )
+
+
+def _is_near_a_half(number: float) -> bool:
+    """Tell whether to count in halves says what is meant: 0.21 of a pepper is told by its weight."""
+    return number >= 1 or abs(rounded(number, 0.5) - number) <= NEAR * number
 
 
 def _counted(component: ComponentSums) -> tuple[str, float]:

@@ -54,6 +54,10 @@ def same(text: str, count: int) -> Printed:
 
 def plain(line: Line, system: System, index: int) -> str:
     """Set a line as plain text."""
-    return "".join(
-        run if isinstance(run, str) else run.text if isinstance(run, Strong) else run.text(system, index) for run in line
-    )
+    return "".join(_plain_run(run, system, index) for run in line)
+
+
+def _plain_run(run: Run, system: System, index: int) -> str:
+    if isinstance(run, str):
+        return run
+    return run.text if isinstance(run, Strong) else run.text(system, index)

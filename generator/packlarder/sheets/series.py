@@ -9,13 +9,17 @@ from packlarder.measure import (
     in_celsius,
     in_cups,
     in_fahrenheit,
+    in_fluid_ounces,
     in_grams,
     in_kcal,
     in_minutes,
     in_ml,
     in_ounces,
+    rounded,
 )
-from packlarder.measure.units import FLUID_OUNCE
+from packlarder.measure.printing import amount, remembered
+from packlarder.measure.units import CUP, FLUID_OUNCE, TABLESPOON
+from packlarder.reckon import clock
 from packlarder.reckon.kitchen import in_halves, share_out, spoons
 from packlarder.sheets.printed import NOTHING, Printed, same
 
@@ -39,7 +43,12 @@ def pours(millilitres: Numbers) -> Printed:
 
 def about(millilitres: Numbers) -> Printed:
     """Print waters that nobody pours but that are there, such as what is drained, rounded for a kitchen."""
-    return _both(millilitres, in_ml, in_cups)
+    return _both(millilitres, in_ml, _about_cups)
+
+
+def waters(millilitres: Numbers) -> Printed:
+    """Print waters of a part that nobody pours, in whole mL and in fl oz: what it takes up, what is left."""
+    return _both(millilitres, whole_ml, in_fluid_ounces)
 
 
 def totals(millilitres: Numbers) -> Printed:
@@ -62,18 +71,31 @@ def counts(numbers: Numbers, noun: str) -> Printed:
 
 
 def minutes(numbers: Numbers) -> Printed:
-    """Print minutes, rounded to whole ones."""
-    return _same(numbers, in_minutes)
+    """Print minutes of a step, rounded up: food that is given longer is not undone."""
+    return _same(numbers, _minutes_up)
+
+
+def whole_minutes(numbers: Sequence[int]) -> Printed:
+    """Print minutes to the minute, however many: 1 h 6 min, as the clock has it."""
+    return _same(numbers, to_the_minute)
 
 
 def clocks(numbers: Sequence[float]) -> Printed:
-    """Print times against the clock: 0:07, 1:15."""
-    return alike([f"{int(number) // 60}:{int(number) % 60:02d}" for number in numbers])
+    """Print times against the clock, rounded up so that nothing is taken before it is ready: 0:07, 1:15."""
+    return alike([_clock(clock.whole_minutes(number)) for number in numbers])
 
 
 def bare_minutes(numbers: Sequence[float]) -> Printed:
     """Print times against the clock as bare minutes: 75."""
-    return alike([str(int(number)) for number in numbers])
+    return alike([str(clock.whole_minutes(number)) for number in numbers])
+
+
+@remembered
+def to_the_minute(minutes: float) -> str:
+    """Print whole minutes as hours and minutes: 1 h 6 min."""
+    hours, rest = divmod(int(minutes), 60)
+    spoken = [amount(hours, "h")] if hours else []
+    return NO_BREAK.join([*spoken, amount(rest, "min")] if rest or not hours else spoken)
 
 
 def degrees(celsius: float, count: int) -> Printed:
@@ -115,11 +137,26 @@ def pieces_in_fluid_ounces(pieces_ml: Sequence[int]) -> tuple[str, ...]:
 
 def total_in_fluid_ounces(total_ml: int) -> str:
     """Print a water in whole fl oz, rounded up."""
-    return f"{-(-total_ml // FLUID_OUNCE.size):.0f}{NO_BREAK}fl{NO_BREAK}oz" if total_ml else NOTHING
+    return f"{-(-total_ml // FLUID_OUNCE.size):.0f}{NO_BREAK}fl{NO_BREAK}oz"
 
 
 def _cups_up(millilitres: float) -> str:
     return in_cups(millilitres, UP)
+
+
+def _clock(minutes: int) -> str:
+    return f"{minutes // 60}:{minutes % 60:02d}"
+
+
+def _minutes_up(minutes: float) -> str:
+    return in_minutes(minutes, UP)
+
+
+def _about_cups(millilitres: float) -> str:
+    """Print to a cup's marks; less than ¼ cup in whole tablespoons, less than one in spoons."""
+    if millilitres >= CUP.size / 4 or millilitres < TABLESPOON.size:
+        return in_cups(millilitres) if millilitres >= TABLESPOON.size else spoons(millilitres)
+    return spoons(rounded(millilitres, TABLESPOON.size))
 
 
 def _both(values: Numbers, metric: Callable[[float], str], us: Callable[[float], str]) -> Printed:

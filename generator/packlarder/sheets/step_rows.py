@@ -5,13 +5,14 @@ from collections.abc import Sequence
 
 from packlarder.book.step import Fate, Verb
 from packlarder.figures.verbs import VERBS
-from packlarder.reckon.ledger import warmth_of
+from packlarder.reckon.ledger import bowl_warmth
+from packlarder.reckon.plan import IN_POT
 from packlarder.reckon.records import PlannedStep
 from packlarder.sheets import series, words
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import StepRow
-from packlarder.sheets.printed import Line, Printed, Run, Strong
-from packlarder.sheets.words import joined, opened, set_line
+from packlarder.sheets.printed import NOTHING, Line, Printed, Run, Strong
+from packlarder.sheets.words import joined, lowered, opened, set_line
 
 
 def step_rows(dish: DishSeries) -> tuple[StepRow, ...]:
@@ -34,18 +35,18 @@ def _row(dish: DishSeries, step: PlannedStep) -> StepRow:
 def _line(step: PlannedStep, runs: "_Runs", parts: Line) -> Line:
     if step.verb is None:
         return (step.sentence,)
-    phrase = words.STEPS[_phrase(step)] + words.TAIL
-    return _closed(set_line(phrase, ChainMap({"parts": _opened_line(parts)}, runs)))
+    phrase = words.STEPS[_phrase(runs.dish, step)] + words.TAIL
+    return _closed(_opened_line(set_line(phrase, ChainMap({"parts": parts}, runs))))
 
 
-def _phrase(step: PlannedStep) -> str:
+def _phrase(dish: DishSeries, step: PlannedStep) -> str:
     """Give the key of the phrase for a step."""
     if step.verb is Verb.DRAIN:
         return (step.fate or Fate.AWAY).value
     if step.heater:
         return "heater"
     if step.verb in (Verb.BOIL, Verb.SIMMER) and step.pot_ml is None:
-        return "cook on"
+        return "in drained" if any(dish.of_step(step.index, lambda sums: sums.from_drain_ml)) else "cook on"
     return "" if step.verb is None else step.verb.value
 
 
@@ -68,13 +69,25 @@ class _Runs(dict[str, "Run | Line"]):
             return series.about(self.dish.of_step(index, lambda sums: sums.drained_ml))
         if self.step.heater:
             return series.pours(self.dish.of_step(index, lambda sums: sums.heater_ml))
-        return series.pours(self.dish.of_step(index, lambda sums: sums.water_ml))
+        poured = series.pours(self.dish.of_step(index, lambda sums: sums.water_ml))
+        return Printed(_or_no_more(poured.metric), _or_no_more(poured.us)) if self.step.pot_ml is not None else poured
+
+    def _more(self) -> Run:
+        waters = self.dish.of_step(self.step.index, lambda sums: sums.water_ml if sums.standing_ml else 0.0)
+        texts = tuple(words.MORE if water else "" for water in waters)
+        return Printed(texts, texts) if any(texts) else ""
+
+    def _drained(self) -> Run:
+        return series.about(self.dish.of_step(self.step.index, lambda sums: sums.from_drain_ml))
 
     def _warmth(self) -> str:
-        return warmth_of(self.dish.plan, self.step, self.step.parts[0]).value if self.step.parts else ""
+        return bowl_warmth(self.dish.plan, self.step).value
 
     def _minutes(self) -> Run:
-        return series.minutes(self.dish.of_step(self.step.index, lambda sums: sums.cook_min or sums.wait_min))
+        """Set the minutes of one round, or those it waits."""
+        return series.minutes(
+            self.dish.of_step(self.step.index, lambda sums: sums.cook_min / sums.rounds or sums.wait_min)
+        )
 
     def _wait(self) -> Line:
         waits = self.dish.of_step(self.step.index, lambda sums: sums.wait_min)
@@ -82,7 +95,7 @@ class _Runs(dict[str, "Run | Line"]):
 
     def _again(self) -> Line:
         drained = self.dish.of_step(self.step.index, lambda sums: sums.from_drain_ml)
-        return set_line(words.AGAIN, {"drained": series.about(drained)}) if any(drained) else ()
+        return set_line(words.AGAIN, self) if any(drained) else ()
 
     def _stir(self) -> Line:
         stir = [self.dish.plan.parts[part].component.water for part in self.step.parts]
@@ -109,6 +122,9 @@ class _Runs(dict[str, "Run | Line"]):
         to_c = self.step.to_c
         return () if to_c is None else set_line(words.TO, {"degrees": series.degrees(to_c, self.dish.count)})
 
+    def _warms(self) -> str:
+        return words.ONLY_WARMS if self.step.heater else ""
+
     def _say(self) -> str:
         return words.SAY.format(say=self.step.say) if self.step.say else ""
 
@@ -118,14 +134,22 @@ def _in_rounds(rounds: Sequence[float]) -> Printed:
     return Printed(texts, texts)
 
 
+def _or_no_more(texts: Sequence[str]) -> tuple[str, ...]:
+    """Say that no fresh water is wanted where what was drained is enough."""
+    return tuple([words.NO_MORE if text == NOTHING else text for text in texts])
+
+
 def _with_amounts(dish: DishSeries, step: PlannedStep) -> Line:
     """Name the parts with their weights; a part that was named by an earlier step is named alone."""
     named = {index for earlier in dish.plan.steps[: step.index] for index in earlier.parts}
     lines: list[Line] = []
     for index in _parts_of(dish, step):
-        name = dish.plan.parts[index].called.lower()
-        lines.append((name,) if index in named else _with_amount(dish, index))
+        lines.append((_name(dish, index),) if index in named else _with_amount(dish, index))
     return joined(lines)
+
+
+def _name(dish: DishSeries, index: int) -> str:
+    return lowered(dish.plan.parts[index].called)
 
 
 def _by_pack(dish: DishSeries, step: PlannedStep) -> Line:
@@ -133,7 +157,7 @@ def _by_pack(dish: DishSeries, step: PlannedStep) -> Line:
     named = {index for earlier in dish.plan.steps[: step.index] for index in earlier.parts}
     wanted = list(_parts_of(dish, step))
     lines: list[Line] = []
-    for pack in dish.plan.packs:
+    for pack in (one for outer in dish.plan.packs for one in (outer, *outer.inside)):
         whole = set(pack.all_parts)
         if whole and whole <= set(wanted) and not whole & named:
             lines.append((words.PACK.format(number=pack.number),))
@@ -142,19 +166,24 @@ def _by_pack(dish: DishSeries, step: PlannedStep) -> Line:
 
 
 def _alone(dish: DishSeries, index: int, named: bool) -> Line:
-    return (dish.plan.parts[index].called.lower(),) if named else _with_amount(dish, index)
+    """Name a part that is taken out of its pack, with the pack it lies in; later by its name alone."""
+    if named:
+        return (_name(dish, index),)
+    packs = [one for outer in dish.plan.packs for one in (outer, *outer.inside)]
+    number = next((pack.number for pack in packs if index in pack.parts), "")
+    return _with_amount(dish, index, words.OF_PACK if number else words.OF, number)
 
 
-def _with_amount(dish: DishSeries, index: int) -> Line:
+def _with_amount(dish: DishSeries, index: int, phrase: str = words.OF, pack: str = "") -> Line:
     """Name a part with its weight; what is measured out at camp from its own tub, by the spoon."""
-    name, measure, weight = dish.plan.parts[index].called.lower(), dish.measures[index], dish.weights[index]
+    measure, weight = dish.measures[index], dish.weights[index]
     if not measure.empty:
         weight = measure if index in dish.plan.loose else Printed(weight.metric, measure.us)
-    return set_line(words.OF, {"name": name, "weight": weight})
+    return set_line(phrase, {"name": _name(dish, index), "weight": weight, "number": pack})
 
 
 def _parts_of(dish: DishSeries, step: PlannedStep) -> tuple[int, ...]:
-    """Give the parts of a step; a drain works on what was soaked and not drained before it."""
+    """Give the parts of a step; a drain works on what was soaked and not drained before it, or else on the last pot's."""
     if step.verb is not Verb.DRAIN:
         return step.parts
     soaking: list[int] = []
@@ -163,8 +192,15 @@ def _parts_of(dish: DishSeries, step: PlannedStep) -> tuple[int, ...]:
             soaking += earlier.parts
         elif earlier.verb is Verb.DRAIN:
             soaking.clear()
-    cooking = [index for earlier in dish.plan.steps[: step.index] for index in earlier.parts]
-    return tuple(soaking or dict.fromkeys(cooking))
+    return tuple(soaking) or _in_last_pot(dish, step)
+
+
+def _in_last_pot(dish: DishSeries, step: PlannedStep) -> tuple[int, ...]:
+    """Give what was put into the pot that was used last and takes up water there; salt goes with the water."""
+    before = [one for one in dish.plan.steps[: step.index] if one.pot and one.verb in IN_POT]
+    together = [index for one in before if one.pot == before[-1].pot for index in one.parts]
+    wet = [index for index in together if dish.plan.way_of[index] is not None]
+    return tuple(dict.fromkeys(wet or together))
 
 
 def _opened_line(line: Line) -> Line:

@@ -15,26 +15,30 @@ _PLACE = re.compile(r"\{(\w+)\}")
 STEPS: Mapping[str, str] = MappingProxyType(
     {
         "soak": "{parts} in {water} {warmth} water, {minutes}",
-        "mix": "{parts} with {water} {warmth} water until no lump is left{wait}",
+        "mix": "{parts} with {water} {warmth} water until no dry lump is left{wait}",
         "moisten": "{parts} with {water} {warmth} water; leave {minutes}",
         "pour over": "{water} boiling water over {parts}; stir{stir}, close, wait {minutes}{cosy}",
-        "into the pot": "{parts}: the {water} go into the pot",
+        "into the pot": "{parts}: pour the {water} into the pot",
         "drunk": "{parts}: drink the {water}",
         "away": "{parts}: pour the {water} away",
-        "boil": "{parts} in {water} water{again}, {minutes}{lid}",
-        "simmer": "{parts} in {water} water{again}, {minutes}{lid}",
-        "cook on": "{parts}, {minutes}{lid}",
-        "fry": "{parts}, {minutes}",
-        "bake": "{parts}, {minutes}{lid}",
-        "warm": "{parts}, {minutes}",
-        "heater": "{parts} in the ration heater with {water} water, {minutes}; it warms, it does not cook",
+        "boil": "{parts} in {water}{more} water{again}, {minutes}{rounds}{lid}",
+        "simmer": "{parts} in {water}{more} water{again}, {minutes}{rounds}{lid}",
+        "in drained": "{parts} in the {drained} drained, {minutes}{rounds}{lid}",
+        "cook on": "{parts}, {minutes}{rounds}{lid}",
+        "fry": "{parts}, {minutes}{rounds}",
+        "bake": "{parts}, {minutes}{rounds}{lid}",
+        "warm": "{parts}, {minutes}{rounds}",
+        "heater": "{parts} in a ration heater for each, with {water} water in all, {minutes}",
         "stir in": "{parts}",
         "wait": "{minutes}",
     }
 )
-TAIL = "{rounds}{until}{to}{say}"
+TAIL = "{until}{to}{warms}{say}"
+MORE = " more"
+NO_MORE = "no more"
 AGAIN = " and the {drained} drained"
-ROUNDS = ", in {rounds} rounds"
+ROUNDS = " in each of {rounds} equal rounds"
+ONLY_WARMS = ". It warms, it does not cook"
 UNTIL = ", until {until}"
 TO = ", to {degrees} inside"
 SAY = ". {say}"
@@ -47,6 +51,7 @@ END = "."
 AND = " and "
 COMMA = ", "
 OF = "{name} ({weight})"
+OF_PACK = "{name} ({weight}, pack {number})"
 PACK = "pack {number}"
 
 RAW = "{parts}. Wet right through, then cook until done: {done}. Keep apart from what is ready to eat."
@@ -115,7 +120,7 @@ METHODS: Mapping[str, str] = MappingProxyType(
         "boil": "boiled in a pot",
         "heater": "in a ration heater",
         "warm": "warmed in a pot",
-        "pour over": "boiling water poured over",
+        "pour over": "hot water only",
         "cold": "cold water only",
         "none": "as it is",
     }
@@ -245,6 +250,11 @@ def joined(lines: "list[Line] | tuple[Line, ...]") -> Line:
         for run in line:
             _add(pieces, run)
     return tuple(pieces)
+
+
+def lowered(text: str) -> str:
+    """Give a name as it stands inside a sentence: brown sugar, but UHT milk."""
+    return text if text[:2].isupper() else text[:1].lower() + text[1:]
 
 
 def opened(text: str) -> str:
