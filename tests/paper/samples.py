@@ -5,6 +5,7 @@ here is worked out; they are believable, and there to be set on paper.
 """
 
 from dataclasses import replace
+from datetime import date
 
 from packlarder.sheets.book_sheet import FieldBook
 from packlarder.sheets.dish_sheet import Caution
@@ -292,8 +293,10 @@ def field_book(openings: tuple[FieldOpening, ...] | None = None, *, title: str =
             uses.setdefault(component, []).append(dish.id)
     return FieldBook(
         title=title,
+        language="en",
         edition="7f3a9c",
         day="1 June 2027",
+        on=date(2027, 6, 1),
         how_to_use=(
             "One opening is one dish: left, what to take in hand; right, what to do.",
             "Minutes count from the moment you start. Water is what you need at the stove.",

@@ -33,7 +33,8 @@ from packlarder.measure import Dimension, parse
 from packlarder.safety.whole import check_book
 from packlarder.sheets import format_words as words
 from packlarder.sheets.book_sheet import KeyRow
-from packlarder.sheets.format_examples import KEYS, WHOLE
+from packlarder.sheets.format_examples import WHOLE
+from packlarder.sheets.format_keys import KEYS
 from packlarder.sheets.format_reference import MODELS, format_sections, in_quotes, key_examples, model_rows, takes
 
 FILES: Mapping[str, tuple[type[object], str]] = {

@@ -2,6 +2,7 @@
 
 import struct
 import zlib
+from datetime import date
 
 from tests.site.sample_dishes import EGG, GAPS, HANDS, LONG, MINIMAL, RICH
 from tests.site.sample_figures import GAP
@@ -250,8 +251,10 @@ BOOK = BookSheet(
     pages=(WRITTEN,),
     field=FieldBook(
         title="The Skerry Book",
+        language="en",
         edition="7f3a9c",
         day="1 June 2027",
+        on=date(2027, 6, 1),
         how_to_use=(),
         general_cautions=(),
         openings=(),

@@ -90,11 +90,11 @@ def component_facts(name: str, book: Book) -> dict[str, str]:
     return {
         "name": quoted(name),
         "was": f"was: {quoted(food.name)}" if food else "was:",
-        "others": f"; or: {'; '.join(others)}" if others else "",
+        "was_says": texts.GUESSED.format(others="; ".join(others)) if others else texts.WAS,
         "went_in": f"went in: {LOADED[state]}  # raw, blanched, cooked or as it is" if loaded else EMPTY,
         "contains": f"contains: [{', '.join(food.allergens)}]" if food and food.allergens else "contains:",
         "dried": f"dried: {_usual_drying(book) if loaded else Drying.BOUGHT_DRY.value}",
-        "form": quoted(name.split()[-1].lower()) if " " in name else "pieces",
+        "form": quoted(name.rpartition(" ")[2].lower()) if " " in name else "pieces",
     }
 
 
@@ -129,7 +129,7 @@ def dish_facts(name: str, book: Book) -> dict[str, str]:
     spoken_of = {word for word in spoken(name).split() if word not in SMALL_WORDS}
     found = [one for one in book.components.values() if spoken_of & set(spoken(one.name).split())]
     parts = [f"  - {quoted(one.name.lower())}:" for one in found]
-    steps = [f"  - {one.bring_back.way.value}: {quoted(one.name.lower())}" for one in found if _takes_water_alone(one)]
+    steps = [f"  - {way.value}: {quoted(one.name.lower())}" for one in found if (way := _own_way(one))]
     return {
         "name": quoted(name),
         "meal": "supper",
@@ -139,14 +139,16 @@ def dish_facts(name: str, book: Book) -> dict[str, str]:
     }
 
 
-def _takes_water_alone(component: Component) -> bool:
-    return component.bring_back is not None and component.bring_back.way is not Way.IN_THE_POT
+def _own_way(component: Component) -> Way | None:
+    """Give the way in which a component is given water of its own."""
+    back = component.bring_back
+    return None if back is None or back.way is Way.IN_THE_POT else back.way
 
 
 def _usual_drying(book: Book) -> str:
-    ways = Counter(one.dried for one in book.components.values() if one.dried in (Drying.FREEZE_DRIED, Drying.AIR_DRIED))
-    found = ways.most_common(1)
-    return (found[0][0] if found and found[0][0] else Drying.AIR_DRIED).value
+    """Give the way in which the household dries most."""
+    dried = Counter(one.dried for one in book.components.values())
+    return max((Drying.AIR_DRIED, Drying.FREEZE_DRIED), key=lambda way: dried[way]).value
 
 
 def quoted(text: str) -> str:

@@ -89,6 +89,12 @@ NOT_A_DAY = '"{word}" is no day; write it like 2027-06-01.'
 NO_SUCH_DAY = "there is no day {word} in the calendar."
 NOT_A_NUMBER = '"{word}" is no whole number from {low} to {high}.'
 
+NO_CHECKOUT = "this works only from a checkout of the project: what is tested and timed lies there."
+NO_TOOLS = "the checks need {tools}; `python3 generator test` installs what is needed."
+CHECKS = {"ruff": "Style (ruff)", "mypy": "Types (mypy)", "pytest": "Behaviour (pytest)"}
+FAILED = "Failed: {checks}."
+ALL_PASSED = "All passed."
+
 NO_DIRECTORY = "{folder} is no folder."
 NOT_EMPTY = "{folder} holds files already; name an empty folder or a new one."
 STARTED = """{folder} is a new book, with an example of each kind of file.
@@ -96,6 +102,8 @@ Look into its files, then: {program} build --book {folder}"""
 NO_BOOK = "{folder} holds no book that can be read; `packlarder check` says why."
 NO_ID = 'no file name can be made of "{name}"; it needs some letters or figures, and not too many.'
 TAKEN = '"{name}" is there already: {path}'
+WAS = "the food as it was loaded, by its name in the food table or foods.yaml"
+GUESSED = "a guess; or was it: {others}?"
 ADDED = "{path}: fill in what is missing; `packlarder check` says what that is."
 
 NO_FOLDER = "there is no folder {folder}."

@@ -6,7 +6,6 @@ costs no more than itself.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import UTC, datetime
 from hashlib import sha256
 from pathlib import Path
 
@@ -29,9 +28,6 @@ from packlarder.publish.paper_words import booklet_words, how_to_print
 from packlarder.publish.press import PX_PER_MM, Laid, Press
 from packlarder.publish.sizes import Bed, PageSize, bed
 from packlarder.sheets.book_sheet import FieldBook
-
-LANGUAGE = "en"
-"""The language of the booklet's own words, as long as a field book names none."""
 
 LOT = 24
 """Dishes measured at a time."""
@@ -61,14 +57,14 @@ class Room:
         self.field = field
         self.size = size
         self.bed = bed(size)
-        words = booklet_words(templates, LANGUAGE)
+        words = booklet_words(templates, field.language)
         self._given: dict[str, object] = {
             "field": field,
             "size": size,
-            "language": LANGUAGE,
+            "language": field.language,
             "words": words,
             "how_to_print": how_to_print(words, size, self.bed),
-            "made": _iso_day(field.day),
+            "made": field.on.isoformat(),
             "line_mm": LINE_MM,
             "full_lines": int(size.text_height_mm // LINE_MM) - 1,
         }
@@ -156,11 +152,3 @@ def _measure(document: Laid, plan: Plan, size: PageSize) -> Mapping[str, Extent]
 def _css_string(text: str) -> str:
     """Write a text so that it can stand between double quotes in a style sheet, whatever is in it."""
     return "".join(letter if letter.isalnum() else f"\\{ord(letter):06x}" for letter in text)
-
-
-def _iso_day(day: str) -> str:
-    """Give a day printed as `1 June 2027` in the form that PDF metadata takes; nothing if it reads otherwise."""
-    try:
-        return datetime.strptime(day, "%d %B %Y").replace(tzinfo=UTC).date().isoformat()
-    except ValueError:
-        return ""

@@ -146,12 +146,12 @@ def _of_component(sums: ComponentSums) -> _Origin:
 def _of_several(pieces: list[_Origin], weights: list[float], went_in: WentIn | None) -> _Origin:
     total = sum(weights)
     waters = [piece.water for piece in pieces]
-    water = None if None in waters else sum((w or 0) * weight for w, weight in zip(waters, weights, strict=True)) / total
+    weighed = [(water or 0.0) * weight for water, weight in zip(waters, weights, strict=True)]
     cooked = went_in is WentIn.COOKED
     return _Origin(
         kind=pieces[weights.index(max(weights))].kind,
         kinds=frozenset().union(*(piece.kinds for piece in pieces)),
-        water=water,
+        water=None if None in waters else sum(weighed) / total,
         nutrients=nutrients.blended([piece.nutrients for piece in pieces], [weight / total for weight in weights]),
         cooking=Cooking.NO if cooked else strictest(piece.cooking for piece in pieces),
         allergens=frozenset().union(*(piece.allergens for piece in pieces)),
@@ -168,7 +168,8 @@ def _component_sums(id: str, model: Component, origin: _Origin) -> ComponentSums
     made = yielded(model, origin.kind, origin.water)
     per_dry = nutrients.scaled(origin.nutrients, made.fresh_g if made else None)
     as_it_is = made is not None and made.lost_ml == 0
-    per = grams_per((*((key, weight.base) for key, weight in model.weighs.items()), *(origin.measures if as_it_is else ())))
+    own = tuple((key, weight.base) for key, weight in model.weighs.items())
+    per = grams_per((*own, *(origin.measures if as_it_is else ())))
     water, gaps = _water(model, made, per)
     if made is None:
         gaps = (*gaps, Gap(what="its yield", missing="weigh it before and after drying and write `yields`"))

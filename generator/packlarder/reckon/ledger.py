@@ -11,14 +11,16 @@ from packlarder.reckon.part_waters import poured_ml
 from packlarder.reckon.pots import rounds_of
 from packlarder.reckon.records import DishPlan, PartSums, PlannedStep
 
-
 _WARMER = tuple(Warmth)
 """From cold to boiling."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StepWater:
-    """The water of one step: poured fresh, drained for its pot, standing in it, boiled off, drained, heated; its rounds."""
+    """The water of one step, and its rounds.
+
+    `from_drain_ml` was drained for its pot before, `standing_ml` stands in it from the steps before.
+    """
 
     fresh_ml: float = 0.0
     from_drain_ml: float = 0.0
@@ -71,8 +73,8 @@ def keep_ledger(
 class _Desk:
     """The state of all water between two steps.
 
-    `soaking` lies around a soaked part, `pots` stands free in each pot, `to_pot` was drained for the next pot to be used.
-    `held` are the parts in each pot.
+    `soaking` lies around a soaked part, `pots` stands free in each pot, `held` are the parts in each, `to_pot` was
+    drained for the next pot to be used.
     """
 
     def __init__(
@@ -178,7 +180,7 @@ class _Desk:
         return sum([self.parts[index].dry_g + (self.absorbed[index] or 0.0) for index in self.held[pot]])
 
     def _must_have_it(self, index: int) -> bool:
-        """Tell whether a part is spoilt by less water: not so a powder, nor what only our rule of thumb is known for."""
+        """Tell whether less water spoils a part: not so a powder, nor what only our rule of thumb is known for."""
         water = self.plan.parts[index].component.water
         return water is not None and water.way in (Way.IN_THE_POT, Way.SOAK) and not water.assumed
 

@@ -23,7 +23,7 @@ def grams_per(weighed: Iterable[tuple[str, float]]) -> Mapping[str, float]:
 
 
 def read_measure(text: str) -> Quantity | None:
-    """Read the measure that something weighs: `1 tbsp`, `2 eggs`, `portion`; None where it is neither volume nor count."""
+    """Read the measure that something weighs: `1 tbsp`, `2 eggs`, `portion`; None for neither volume nor count."""
     for wording in (text, f"1 {text}"):
         quantity = parse(wording, (Dimension.VOLUME, Dimension.COUNT))
         if not isinstance(quantity, Unreadable):

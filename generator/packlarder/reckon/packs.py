@@ -43,9 +43,9 @@ def _written(
     pack: Pack, number: str, dish: Dish, parts: Sequence[PlannedPart], place: Place, faults: list[Fault]
 ) -> PlannedPack:
     def found(names: Sequence[str], at: Place) -> tuple[int, ...]:
-        indexes = [find_part(dish, parts, name) for name in names]
-        faults.extend(unknown_part(name, parts, at) for name, index in zip(names, indexes, strict=True) if index is None)
-        return tuple(index for index in indexes if index is not None)
+        indexes = {name: find_part(dish, parts, name) for name in names}
+        faults.extend(unknown_part(name, parts, at) for name, index in indexes.items() if index is None)
+        return tuple(index for index in indexes.values() if index is not None)
 
     inner = [(position, item) for position, item in enumerate(pack.holds) if not isinstance(item, str)]
     return PlannedPack(

@@ -89,6 +89,6 @@ def _by_way(water: WaterPerGram, way: Way, dry_g: float) -> tuple[float, float]:
     if way is Way.SOAK:
         offered = water.offered_ml or takes
         return offered * dry_g, min(takes, offered) * dry_g
-    same_way = way is water.way or way is not Way.MOISTEN and water.way is not Way.SOAK
+    same_way = way is water.way or (way is not Way.MOISTEN and water.way is not Way.SOAK)
     given = (water.offered_ml or takes) if same_way else takes
     return given * dry_g, given * dry_g

@@ -40,7 +40,8 @@ class _Desk:
             return _sentence(index, step.sentence)
         verb, place = step.verb, self.place.at("steps", index)
         if verb in NEEDS_MINUTES and step.for_ is None and step.on is HeatedOn.STOVE:
-            self._fault(place.at(verb, spot=Spot.KEY), "no-minutes", f"`{verb}` does not say how long", "add `for: 8 min`")
+            at = place.at(verb, spot=Spot.KEY)
+            self._fault(at, "no-minutes", f"`{verb}` does not say how long", "add `for: 8 min`")
         minutes = step.wait or step.for_
         return PlannedStep(
             index=index,
@@ -76,17 +77,17 @@ class _Desk:
         if wanted in self.household.pots:
             return wanted
         if step.pot:
-            self._fault(place.at("pot"), "unknown-pot", f'no pot is called "{wanted}"', _known(wanted, self.household.pots))
+            known = _known(wanted, tuple(self.household.pots))
+            self._fault(place.at("pot"), "unknown-pot", f'no pot is called "{wanted}"', known)
         return next(iter(self.household.pots))
 
     def _fault(self, place: Place, code: str, message: str, help: str) -> None:
         self.faults.append(Fault(place=place, code=code, message=message, help=help))
 
 
-def _known(wanted: str, names: object) -> str:
-    known = [str(name) for name in names] if isinstance(names, dict) else []
-    close = get_close_matches(wanted, known, n=1, cutoff=0.5)
-    return f"{f'did you mean `{close[0]}`? ' if close else ''}book.yaml knows: {', '.join(known)}"
+def _known(wanted: str, names: Sequence[str]) -> str:
+    close = get_close_matches(wanted, names, n=1, cutoff=0.5)
+    return f"{f'did you mean `{close[0]}`? ' if close else ''}book.yaml knows: {', '.join(names)}"
 
 
 def _sentence(index: int, sentence: str) -> PlannedStep:

@@ -219,9 +219,9 @@ class WaterSums:
 class StepSums:
     """A step worked out: when it starts, what it takes of the cook and the clock, its water, rounds and heat.
 
-    `water_ml` is the fresh water it takes, `from_drain_ml` what was drained for its pot, `standing_ml` what stands in the
-    pot from the steps before; `drained_ml` is what a drain pours off. `cook_min` counts all rounds. `steeped_c` is the temperature that a steeped or heater-warmed
-    food ends at.
+    `water_ml` is the fresh water it takes, `from_drain_ml` what was drained for its pot, `standing_ml` what stands in
+    the pot from the steps before; `drained_ml` is what a drain pours off. `cook_min` counts all rounds. `steeped_c` is
+    the temperature that a steeped or heater-warmed food ends at.
     """
 
     start_min: float

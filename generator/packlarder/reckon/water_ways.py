@@ -21,7 +21,7 @@ def water_per_gram(
     """Work out the waters of one dry gram; a Gap says what to weigh or write where they can not be known.
 
     `per` gives the weight of the component's measures. Where the author names no amounts, the water lost in drying is
-    the guide: what is absorbed is less than what was lost (figures/soaking), what is offered is more (figures/handling).
+    the guide: what is absorbed is less than what was lost (figures/soaking), what is offered is more (figures/hands).
     """
     amount_g = None if back.amount is None else in_grams(back.amount, per)
     if back.amount is not None and amount_g is None:
@@ -32,7 +32,8 @@ def water_per_gram(
     assumed = offered is None or (takes is None and back.way is Way.SOAK)
     offered, takes = _filled(back.way, offered, takes, rule, yielded)
     if offered is None:
-        return Gap(what="its water", missing="write an amount with its water, like `soak: 50 g, with: 300 mL hot water`")
+        help = "write an amount with its water, like `soak: 50 g, with: 300 mL hot water`"
+        return Gap(what="its water", missing=help)
     return WaterPerGram(
         way=back.way,
         warmth=Warmth.BOILING if back.way in ALWAYS_BOILING else back.water.warmth,

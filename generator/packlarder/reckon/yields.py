@@ -8,6 +8,7 @@ from packlarder.figures.dryness import Drying, dryness_of
 from packlarder.figures.kinds import Kind
 from packlarder.reckon.records import Yielded, YieldFrom
 
+_DRIED_AT_HOME = frozenset({Drying.FREEZE_DRIED, Drying.AIR_DRIED})
 WET_ABOVE = 0.25
 """A food with more water than this was not dry when it was bought: `bought dry` then means dried by its maker."""
 
@@ -43,7 +44,7 @@ def yielded(component: Component, kind: Kind, fresh_water: float | None) -> Yiel
 
 
 def _was_dried(component: Component, fresh_water: float | None) -> bool:
-    if component.dried in (Drying.FREEZE_DRIED, Drying.AIR_DRIED):
+    if component.dried in _DRIED_AT_HOME:
         return True
     return component.dried is Drying.BOUGHT_DRY and fresh_water is not None and fresh_water > WET_ABOVE
 
@@ -70,21 +71,22 @@ def _usual_dry_water(component: Component, kind: Kind) -> float | None:
 
 
 SLACK = 0.03
-"""Foods differ from the table: a yield is called impossible only when it is off by more than this share of the solids."""
+"""Foods differ from the table: a yield is called impossible only when it is off by more than this of the solids."""
 STILL_WET = 0.35
 """A dry component that holds more water than this by its own weights was not dry when it was weighed."""
 
 
 def impossible_yield(component: Component, fresh_water: float | None) -> tuple[str, str] | None:
     """Say why a stated yield can not be true, with the arithmetic, and what to do; None where it can be."""
-    if component.yields is None or fresh_water is None or component.dried not in (Drying.FREEZE_DRIED, Drying.AIR_DRIED):
+    if component.yields is None or fresh_water is None or component.dried not in _DRIED_AT_HOME:
         return None
     fresh_g, dry_g = component.yields.from_.base, component.yields.gives.base
     solids_g = fresh_g * (1 - fresh_water)
-    told = f"{fresh_g:g} g at {fresh_water:.0%} water hold {solids_g:.0f} g of solids"
+    told = f"{fresh_g:g} g at {fresh_water * 100:.0f} % water hold {solids_g:.0f} g of solids"
     if dry_g < solids_g * (1 - SLACK):
-        return f"{told}: {dry_g:g} g dry can not be right", "weigh again: was some left on the trays, or the food drier?"
+        help = "weigh again: was some left on the trays, or the food drier?"
+        return f"{told}: {dry_g:g} g dry can not be right", help
     water_left = 1 - solids_g / dry_g
     if water_left > STILL_WET:
-        return f"{told}: {dry_g:g} g dry would be {water_left:.0%} water", "dry it further, or weigh again"
+        return f"{told}: {dry_g:g} g dry would be {water_left * 100:.0f} % water", "dry it further, or weigh again"
     return None

@@ -132,8 +132,10 @@ def _field_book(checked: CheckedBook, openings: Sequence[FieldOpening], edition:
     ]
     return FieldBook(
         title=household.title,
+        language=household.language,
         edition=edition,
         day=day(on),
+        on=on,
         how_to_use=tuple(line.format(conditions=usual_line(household)) for line in words.HOW_TO_USE),
         general_cautions=front_cautions(),
         openings=tuple(openings),

@@ -3,6 +3,7 @@
 import dataclasses
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import date
 from types import MappingProxyType
 
 from packlarder.sheets.component_sheet import ComponentSheet, Link
@@ -101,11 +102,13 @@ class WrittenPage:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FieldBook:
-    """What the booklet needs besides its openings."""
+    """What the booklet needs besides its openings; `on` is the day that `day` prints."""
 
     title: str
+    language: str
     edition: str
     day: str
+    on: date
     how_to_use: tuple[str, ...]
     general_cautions: tuple[Caution, ...]
     openings: tuple[FieldOpening, ...]

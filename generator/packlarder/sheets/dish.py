@@ -92,7 +92,7 @@ def method_of(dish: DishSeries) -> str:
 
 
 def done_when(dish: DishSeries) -> str:
-    """Say how to tell that what must be cooked to be edible is done; what must be cooked to be safe stands under RAW."""
+    """Say how to tell that what must be cooked to be edible is done; what is RAW has a line of its own."""
     kinds = sorted({kind for part in dish.plan.parts if _edible_once_cooked(part) for kind in part.component.kinds})
     told = [kind.rules.done_when for kind in kinds if kind.rules.uncooked is Cooking.TO_BE_EDIBLE]
     return "; ".join(dict.fromkeys(text for text in told if text))
@@ -203,7 +203,10 @@ def _tell(part: PlannedPart) -> str:
 
 def _feeds(dish: DishSeries) -> tuple[FoodRow, ...]:
     """Set what one serving feeds, at each number of servings (fixed parts make a difference)."""
-    rows = [FoodRow(label=label, figure=_nutrient(dish, name), complete=_complete(dish, name)) for name, label in words.FEEDS.items()]
+    rows = [
+        FoodRow(label=label, figure=_nutrient(dish, name), complete=_complete(dish, name))
+        for name, label in words.FEEDS.items()
+    ]
     per_gram = [_energy_per_gram(sums) for sums in dish.sums]
     figure = series.alike([f"{value:.1f}\u00a0kcal/g" if value else NOTHING for value in per_gram])
     return (*rows, FoodRow(label=words.ENERGY_PER_GRAM, figure=figure, complete=_complete(dish, "energy_kcal")))

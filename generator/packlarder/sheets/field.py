@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from packlarder.book.household import Household
 from packlarder.book.step import Verb
-from packlarder.measure import NO_BREAK, UP, for_number, in_cups, in_minutes, rounded, with_fraction
+from packlarder.measure import NO_BREAK, UP, for_number, in_cups, rounded, with_fraction
 from packlarder.reckon.clock import whole_minutes
 from packlarder.safety import Finding, in_the_booklet
 from packlarder.sheets import words
@@ -12,7 +12,7 @@ from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import DishSheet, PackRow
 from packlarder.sheets.field_sheet import FieldFigure, FieldOpening, FieldPack, FieldStep, Span
 from packlarder.sheets.printed import Line, Printed, Strong, System
-from packlarder.sheets.series import to_the_minute, whole_ml
+from packlarder.sheets.series import minutes_up, to_the_minute, whole_ml
 from packlarder.sheets.words import opened
 
 SAID_ELSEWHERE = frozenset({"allergens", "traces"})
@@ -29,7 +29,7 @@ def field_opening(dish: DishSeries, sheet: DishSheet, findings: Sequence[Finding
     return FieldOpening(
         id=sheet.id,
         name=sheet.name,
-        heading=words.HEADING.format(meal=opened(sheet.meal), method=sheet.method, servings=sheet.servings[sheet.usual]),
+        heading=_heading(sheet),
         packs=tuple(pack for row in sheet.packs for pack in setter.packs(row)),
         figures=_figures(dish, system),
         raw=setter.spans(sheet.raw),
@@ -95,18 +95,21 @@ def _figures(dish: DishSeries, system: System) -> tuple[FieldFigure, ...]:
         return _rounded_up(water_ml, dish.household, system)
 
     figures = [FieldFigure(label=words.FIELD["water"], figure=round_up(water.carry_ml))]
-    if 0 < water.hot_ml:
+    if water.hot_ml > 0:
         figures.append(FieldFigure(label=words.FIELD["hot"], figure=round_up(water.hot_ml), part_of=True))
     figures.append(FieldFigure(label=words.FIELD["minutes"], figure=to_the_minute(sums.clock.minutes)))
-    soak = max(
-        ((step.wait_min, step.start_min) for step, plan in zip(sums.steps, dish.plan.steps, strict=True) if plan.verb is Verb.SOAK),
-        default=None,
-    )
-    if soak is not None:
-        before = whole_minutes(sums.clock.minutes - soak[1])
+    soaks = [sums.steps[step.index] for step in dish.plan.steps if step.verb is Verb.SOAK]
+    if soaks:
+        longest = max(soaks, key=lambda step: step.wait_min)
+        before = sums.clock.minutes - whole_minutes(longest.start_min)
         label = words.FIELD["soak"].format(minutes=to_the_minute(before))
-        figures.append(FieldFigure(label=label, figure=in_minutes(soak[0], UP), part_of=True))
+        figures.append(FieldFigure(label=label, figure=minutes_up(longest.wait_min), part_of=True))
     return tuple(figures)
+
+
+def _heading(sheet: DishSheet) -> str:
+    servings = sheet.servings[sheet.usual]
+    return words.HEADING.format(meal=opened(sheet.meal), method=sheet.method, servings=servings)
 
 
 def _rounded_up(water_ml: float, household: Household, system: System) -> str:

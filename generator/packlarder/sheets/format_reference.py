@@ -15,7 +15,8 @@ from packlarder.figures.allergens import Allergen
 from packlarder.figures.kinds import Kind
 from packlarder.sheets import format_words as words
 from packlarder.sheets.book_sheet import FormatSection, KeyRow
-from packlarder.sheets.format_examples import KEYS, WHOLE
+from packlarder.sheets.format_examples import WHOLE
+from packlarder.sheets.format_keys import KEYS
 from packlarder.sheets.format_lists import CLOSED_LISTS
 from packlarder.sheets.words import opened
 

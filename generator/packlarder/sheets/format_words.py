@@ -11,8 +11,8 @@ SECTIONS: Mapping[str, tuple[str, str]] = MappingProxyType(
             "it, two spaces in, or in { } behind it; a list has a line with a hyphen for each thing, or stands in [ ]. "
             "A # after a space begins a note to people. A text goes into quotes where it begins with a bracket or a "
             "quote, or holds a colon or a # with a space beside it. Keys that begin with x- are yours: they may stand "
-            "anywhere, and are kept and never looked at. Each file is an id in its name: small letters, figures and "
-            "hyphens. The book's own names are written by name or by id.",
+            "anywhere, and are kept and never looked at. A file's own name is its id, of small letters, "
+            "figures and hyphens; foods and components may be spoken of by id or by name.",
         ),
         "amounts": (
             "Amounts",

@@ -1,5 +1,7 @@
 """Where the numbers of a dish come from, and under which conditions they hold."""
 
+from packlarder.book.household import Household
+from packlarder.figures.margins import WATER_DEPARTS
 from packlarder.measure import (
     in_celsius,
     in_fahrenheit,
@@ -8,8 +10,6 @@ from packlarder.measure import (
     in_metres,
     in_percent,
 )
-from packlarder.book.household import Household
-from packlarder.figures.margins import WATER_DEPARTS
 from packlarder.reckon.records import ComponentSums, DishPlan, Yielded, YieldFrom
 from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries

@@ -1,5 +1,7 @@
 """The rows of a dish's parts and packs."""
 
+from collections.abc import Sequence
+
 from packlarder.measure import kitchen_grams, rounded
 from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import ComponentSums, PlannedPack
@@ -7,7 +9,6 @@ from packlarder.sheets import series
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import PackItem, PackRow, PartRow
 from packlarder.sheets.printed import Printed
-
 
 NEAR = 0.25
 """A count may be off by this share of itself."""
@@ -53,10 +54,11 @@ def _fresh(dish: DishSeries, index: int) -> Printed:
         return weights
     counts = series.counts([None if grams is None else grams / weight for grams in fresh_g], noun)
     many = [grams is not None and _is_near_a_half(grams / weight) for grams in fresh_g]
-    return Printed(
-        *(tuple([count if near else in_weight for near, count, in_weight in zip(many, counts.metric, texts, strict=True)])
-          for texts in (weights.metric, weights.us))
-    )
+    return Printed(_either(many, counts.metric, weights.metric), _either(many, counts.us, weights.us))
+
+
+def _either(first: Sequence[bool], ones: Sequence[str], others: Sequence[str]) -> tuple[str, ...]:
+    return tuple([one if take else other for take, one, other in zip(first, ones, others, strict=True)])
 
 
 def _is_near_a_half(number: float) -> bool:

@@ -24,6 +24,8 @@ from packlarder.reckon.kitchen import in_halves, share_out, spoons
 from packlarder.sheets.printed import NOTHING, Printed, same
 
 Numbers = Sequence[float | None]
+SLACK, SLACK_MIN = 0.02, 0.25
+"""Minutes are rounded up, but for what no cook would wait: a fiftieth of them, at most a quarter of a minute."""
 
 
 def weights(grams: Numbers) -> Printed:
@@ -72,7 +74,7 @@ def counts(numbers: Numbers, noun: str) -> Printed:
 
 def minutes(numbers: Numbers) -> Printed:
     """Print minutes of a step, rounded up: food that is given longer is not undone."""
-    return _same(numbers, _minutes_up)
+    return _same(numbers, minutes_up)
 
 
 def whole_minutes(numbers: Sequence[int]) -> Printed:
@@ -148,8 +150,9 @@ def _clock(minutes: int) -> str:
     return f"{minutes // 60}:{minutes % 60:02d}"
 
 
-def _minutes_up(minutes: float) -> str:
-    return in_minutes(minutes, UP)
+def minutes_up(minutes: float) -> str:
+    """Print the minutes of a step as a cook keeps them."""
+    return in_minutes(minutes - min(SLACK_MIN, SLACK * minutes), UP)
 
 
 def _about_cups(millilitres: float) -> str:

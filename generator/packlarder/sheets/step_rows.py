@@ -142,10 +142,8 @@ def _or_no_more(texts: Sequence[str]) -> tuple[str, ...]:
 def _with_amounts(dish: DishSeries, step: PlannedStep) -> Line:
     """Name the parts with their weights; a part that was named by an earlier step is named alone."""
     named = {index for earlier in dish.plan.steps[: step.index] for index in earlier.parts}
-    lines: list[Line] = []
-    for index in _parts_of(dish, step):
-        lines.append((_name(dish, index),) if index in named else _with_amount(dish, index))
-    return joined(lines)
+    parts = _parts_of(dish, step)
+    return joined([(_name(dish, index),) if index in named else _with_amount(dish, index) for index in parts])
 
 
 def _name(dish: DishSeries, index: int) -> str:
@@ -162,13 +160,12 @@ def _by_pack(dish: DishSeries, step: PlannedStep) -> Line:
         if whole and whole <= set(wanted) and not whole & named:
             lines.append((words.PACK.format(number=pack.number),))
             wanted = [index for index in wanted if index not in whole]
-    return joined([*lines, *(_alone(dish, index, index in named) for index in wanted)])
+    alone = [(_name(dish, index),) if index in named else _out_of_pack(dish, index) for index in wanted]
+    return joined([*lines, *alone])
 
 
-def _alone(dish: DishSeries, index: int, named: bool) -> Line:
-    """Name a part that is taken out of its pack, with the pack it lies in; later by its name alone."""
-    if named:
-        return (_name(dish, index),)
+def _out_of_pack(dish: DishSeries, index: int) -> Line:
+    """Name a part that is taken out of a pack that holds more, with the pack it lies in."""
     packs = [one for outer in dish.plan.packs for one in (outer, *outer.inside)]
     number = next((pack.number for pack in packs if index in pack.parts), "")
     return _with_amount(dish, index, words.OF_PACK if number else words.OF, number)
@@ -183,7 +180,7 @@ def _with_amount(dish: DishSeries, index: int, phrase: str = words.OF, pack: str
 
 
 def _parts_of(dish: DishSeries, step: PlannedStep) -> tuple[int, ...]:
-    """Give the parts of a step; a drain works on what was soaked and not drained before it, or else on the last pot's."""
+    """Give the parts of a step; a drain works on what was soaked and not yet drained, or else on the last pot's."""
     if step.verb is not Verb.DRAIN:
         return step.parts
     soaking: list[int] = []

@@ -81,7 +81,12 @@ CLOCK: Mapping[str, str] = MappingProxyType(
     {"minutes": "from the first move to the plate", "soak": "of it soaking and waiting", "heat": "of it on the flame"}
 )
 HEAT: Mapping[str, str] = MappingProxyType(
-    {"boils": "water boils at", "energy": "heat wanted", "fuel": "fuel, with margin", "longer": "cooks longer by a factor of"}
+    {
+        "boils": "water boils at",
+        "energy": "heat wanted",
+        "fuel": "fuel, with margin",
+        "longer": "cooks longer by a factor of",
+    }
 )
 FEEDS: Mapping[str, str] = MappingProxyType(
     {
@@ -164,13 +169,14 @@ HOW_TO_USE = (
     "Water is all the water the dish takes, to carry or to draw; what is marked hot is part of it.",
     "Packs are numbered in the order in which they are opened.",
     "RAW in a box must be cooked to be safe. Wet it right through first, cook it through, wash what it touched.",
-    "All amounts are for the servings at the head of the page, worked out for {conditions}. Higher up or colder, it takes "
-    "more time and fuel.",
+    "All amounts are for the servings at the head of the page, worked out for {conditions}. Higher up or colder, it "
+    "takes more time and fuel.",
 )
 STATES: Mapping[str, str] = MappingProxyType(
     {"to be safe": "RAW", "to be edible": "cook before eating", "no": "ready"}
 )
-"""What a label bears, by whether a component must be cooked. RAW is for what must be cooked to be safe, and for nothing else."""
+"""What a label bears, by whether a component must be cooked. RAW is for what must be cooked to be safe, and for nothing
+else."""
 MIXED = "mixed from dry components"
 SACHET = "TAKE OUT THE SACHET before water goes in"
 OUR_SCALE = "our own scale"

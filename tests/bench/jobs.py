@@ -1,0 +1,115 @@
+"""The jobs that are timed, each in a process of its own: `python -m tests.bench.jobs site FOLDER`.
+
+FOLDER holds `book/` and is written to. Prints what the job has to tell beside its time, as JSON.
+"""
+
+import json
+import sys
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from datetime import date
+from pathlib import Path
+
+from tests.bench.as_markdown import as_markdown
+
+from packlarder.cli import stages
+from packlarder.disk.theme import theme_folder
+from packlarder.sheets.book_sheet import BookSheet
+
+DAY = date(2027, 6, 1)
+BOOKLET_DISHES = 40
+"""Dishes of the booklet that is timed: pages of a longer one take as long each."""
+Told = Mapping[str, float]
+
+
+def check(folder: Path) -> Told:
+    """Check the book as the command line does."""
+    from packlarder.cli import main
+
+    ended = main(["check", "--book", str(folder / "book")])
+    if ended:
+        raise RuntimeError("the book of the bench has faults")
+    return {}
+
+
+def site(folder: Path) -> Told:
+    """Build the whole site, from the files on."""
+    from packlarder.publish.site import build_site
+
+    build_site(_sheet(folder), theme=theme_folder(), out=folder / "site")
+    return {"pages": float(sum(1 for _ in (folder / "site").rglob("*.html")))}
+
+
+def write_markdown(folder: Path) -> Told:
+    """Write every page of the site as Markdown; not timed."""
+    pages = folder / "markdown"
+    for page in (folder / "site").rglob("*.html"):
+        path = (pages / page.relative_to(folder / "site")).with_suffix(".md")
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(as_markdown(page.read_text(encoding="utf-8")), encoding="utf-8")
+    return {}
+
+
+def stock(folder: Path) -> Told:
+    """Build the Markdown with MkDocs and its stock theme, without its search index."""
+    from mkdocs.commands.build import build
+    from mkdocs.config.defaults import MkDocsConfig
+
+    config = MkDocsConfig()
+    settings: dict[str, object] = {
+        "site_name": "The same text",
+        "docs_dir": str(folder / "markdown"),
+        "site_dir": str(folder / "stock"),
+        "use_directory_urls": False,
+        "plugins": [],
+    }
+    config.load_dict(settings)
+    errors, _ = config.validate()
+    if errors:
+        raise RuntimeError(f"MkDocs refuses its configuration: {errors}")
+    build(config)
+    return {}
+
+
+def booklet(folder: Path) -> Told:
+    """Print the booklet of some dishes, plain and imposed."""
+    from pypdf import PdfReader
+
+    from packlarder.publish.paper import build_booklets
+
+    field = _sheet(folder).field
+    field = replace(field, openings=field.openings[:BOOKLET_DISHES])
+    out = folder / "print"
+    build_booklets(field, sizes=("a6",), theme=theme_folder(), out=out)
+    return {"pages": float(len(PdfReader(out / "field-a6.pdf").pages))}
+
+
+JOBS: Mapping[str, Callable[[Path], Told]] = {
+    "check": check,
+    "site": site,
+    "markdown": write_markdown,
+    "stock": stock,
+    "booklet": booklet,
+}
+
+
+def _sheet(folder: Path) -> BookSheet:
+    worked = stages.work_out(folder / "book")
+    if worked.checked is None or not worked.sound:
+        raise RuntimeError("the book of the bench has faults")
+    return stages.sheet_of(worked, worked.checked, DAY)
+
+
+def main(job: str, folder: str) -> None:
+    """Do a job, and print what it has to tell and the most memory that it held."""
+    told = dict(JOBS[job](Path(folder)))
+    if sys.platform != "win32":
+        import resource
+
+        peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+        told["peak_mib"] = peak / (2**20 if sys.platform == "darwin" else 2**10)
+    print(json.dumps(told))
+
+
+if __name__ == "__main__":
+    main(*sys.argv[1:3])

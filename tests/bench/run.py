@@ -1,0 +1,67 @@
+"""Make a large book, time what is done with it, and print the timings: `python -m tests.bench.run 1000`."""
+
+import json
+import subprocess
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+from tests.bench.jobs import BOOKLET_DISHES
+from tests.bench.large_book import PARTS, files
+
+MOST_RATIO, MOST_CHECK_S, MOST_MIB = 0.15, 2.0, 300
+"""What the project asks of a book of 1,000 dishes."""
+
+
+def timed(job: str, folder: Path) -> dict[str, float]:
+    """Do a job in a process of its own; give its seconds, from start to end, and what it told."""
+    start = time.perf_counter()
+    ended = subprocess.run(
+        [sys.executable, "-m", "tests.bench.jobs", job, str(folder)], stdout=subprocess.PIPE, text=True, check=True
+    )
+    seconds = time.perf_counter() - start
+    told: dict[str, float] = json.loads(ended.stdout.splitlines()[-1])
+    return {"seconds": seconds, "peak_mib": 0.0, **told}
+
+
+def write_book(folder: Path, dishes: int) -> None:
+    """Write the large book."""
+    for path, content in files(dishes).items():
+        place = folder / "book" / path
+        place.parent.mkdir(parents=True, exist_ok=True)
+        place.write_bytes(content)
+
+
+def main(dishes: int) -> None:
+    """Print all timings of one run."""
+    with tempfile.TemporaryDirectory() as made:
+        folder = Path(made)
+        write_book(folder, dishes)
+        print(f"{dishes:,} dishes of {PARTS} parts each; seconds from start to end of a process of its own", flush=True)
+        check = tell("check", timed("check", folder), most_s=MOST_CHECK_S)
+        site = tell("whole site", timed("site", folder))
+        timed("markdown", folder)
+        stock = tell("MkDocs, same text, stock theme", timed("stock", folder), is_ours=False)
+        booklet = tell(f"booklet of {min(dishes, BOOKLET_DISHES)} dishes", timed("booklet", folder))
+    line("site beside MkDocs", f"{site['seconds'] / stock['seconds']:.3f}", f"at most {MOST_RATIO}")
+    line("each booklet page", f"{booklet['seconds'] / booklet['pages']:.3f} s", f"{booklet['pages']:.0f} pages")
+    peak = max(one["peak_mib"] for one in (check, site, booklet))
+    line("most memory of ours", f"{peak:.0f} MiB", f"at most {MOST_MIB}")
+
+
+def tell(name: str, told: dict[str, float], *, most_s: float | None = None, is_ours: bool = True) -> dict[str, float]:
+    """Print one timing, and hand it on."""
+    rest = [f"{told['peak_mib']:.0f} MiB"] if is_ours else []
+    rest += [f"at most {most_s:g} s"] if most_s is not None else []
+    line(name, f"{told['seconds']:.2f} s", ", ".join(rest))
+    return told
+
+
+def line(name: str, figure: str, rest: str) -> None:
+    """Print a line: what, its figure, what belongs to it."""
+    print(f"  {name:<32}{figure:>10}   {rest}".rstrip(), flush=True)
+
+
+if __name__ == "__main__":
+    main(int(sys.argv[1]))
