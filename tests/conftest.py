@@ -1,8 +1,19 @@
-"""What every test may ask for."""
+"""What every test may ask for, and the option that writes expected texts anew."""
 
 from pathlib import Path
 
 import pytest
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    """Add the option `--update-goldens`."""
+    parser.addoption("--update-goldens", action="store_true", help="write the expected texts of faults and books anew")
+
+
+@pytest.fixture
+def update_goldens(request: pytest.FixtureRequest) -> bool:
+    """Tell whether expected texts are to be written."""
+    return bool(request.config.getoption("update_goldens"))
 
 
 @pytest.fixture(scope="session")

@@ -36,7 +36,7 @@ class _Reader(HTMLParser):
 
     def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
         """Open an element."""
-        if tag == "section" and (self._dropped or (LEFT_OUT, True) == (dict(attrs).get("class"), True)):
+        if tag == "section" and (self._dropped or ("class", LEFT_OUT) in attrs):
             self._dropped += 1
         elif tag in HIDDEN:
             self._hidden += 1

@@ -78,7 +78,10 @@ def booklet(folder: Path) -> Told:
     from packlarder.publish.paper import build_booklets
 
     field = _sheet(folder).field
-    field = replace(field, openings=field.openings[:BOOKLET_DISHES])
+    openings = field.openings[:BOOKLET_DISHES]
+    taken = {opening.id for opening in openings}
+    index = tuple((name, tuple(id for id in dishes if id in taken)) for name, dishes in field.component_index)
+    field = replace(field, openings=openings, component_index=tuple(row for row in index if row[1]))
     out = folder / "print"
     build_booklets(field, sizes=("a6",), theme=theme_folder(), out=out)
     return {"pages": float(len(PdfReader(out / "field-a6.pdf").pages))}

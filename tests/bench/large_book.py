@@ -146,9 +146,7 @@ def _components() -> Iterator[tuple[str, str]]:
     yield _component(("olive oil", "oil, olive", "", "liquid", 216), dried="not dried", carried="the oil bottle")
 
 
-def _component(
-    row: Row, *, dried: str, bring_back: str = "", went_in: str = "", carried: str = ""
-) -> tuple[str, str]:
+def _component(row: Row, *, dried: str, bring_back: str = "", went_in: str = "", carried: str = "") -> tuple[str, str]:
     name, was, contains, form, cup_g = row
     text = COMPONENT.format(
         name=name.capitalize(),
@@ -169,7 +167,9 @@ def _dish(number: int) -> tuple[str, str]:
     protein = PROTEINS[number % len(PROTEINS)][0]
     starch = STARCHES[number // len(PROTEINS) % len(STARCHES)][0]
     lead = number // (len(PROTEINS) * len(STARCHES))
-    first, second, third = (VEGETABLES[(lead + 3 * place + (place > 0) * number) % len(VEGETABLES)][0] for place in range(3))
+    first, second, third = (
+        VEGETABLES[(lead + 3 * place + (place > 0) * number) % len(VEGETABLES)][0] for place in range(3)
+    )
     if len({first, second, third}) < 3:
         second, third = (VEGETABLES[(VEGETABLES_AT[first] + step) % len(VEGETABLES)][0] for step in (1, 2))
     text = DISH.format(

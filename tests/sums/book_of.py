@@ -150,29 +150,36 @@ class Worked:
         return replace(usual_conditions(self.book.household), **others)  # type: ignore[arg-type]  # numbers by name
 
 
-def dish_of(parts: str, *steps: str, serves: int = 2, more: str = "", book: str = "", fails: bool = False,
-            **components: str) -> Worked:
+def dish_of(
+    parts: str,
+    *steps: str,
+    serves: int = 2,
+    more: str = "",
+    fails: bool | None = False,
+    foods: str = "",
+    **components: str,
+) -> Worked:
     """Work out a dish: its parts in YAML's short form (`beef: 100 g, salt: 2 g`), its steps, one text each.
 
-    `more` are further keys of the dish, `components` further components by id (an underscore is a hyphen), `book`
-    further keys of book.yaml. Fails if there are faults, unless `fails` expects them.
+    `more` are further keys of the dish (its `meal` may be another), `foods` the household's own foods, `components`
+    further components by id (an underscore is a hyphen). Fails if there are faults, unless `fails` expects them; None
+    takes what comes.
     """
     items = "".join(f"  - {one}\n" for one in _split(parts))
     told = "".join(f"  - {one}\n" for one in steps)
-    dish = f"name: Dish\nmeal: supper\nserves: {serves}\nparts:\n{items}steps:\n{told}{dedent(more)}"
-    return book_of({DISH: dish} if "meal:" not in more else {DISH: dish.replace("meal: supper\n", "")},
-                   book=book, fails=fails, **components)
+    meal = "" if "meal:" in more else "meal: supper\n"
+    dish = f"name: Dish\nserves: {serves}\n{meal}parts:\n{items}steps:\n{told}{more}"
+    return book_of({DISH: dish}, foods=foods, fails=fails, **components)
 
 
-def components_of(book: str = "", fails: bool = False, foods: str = "", **components: str) -> Worked:
+def components_of(*, foods: str = "", fails: bool | None = False, **components: str) -> Worked:
     """Work out components alone."""
-    return book_of({}, book=book, fails=fails, foods=foods, **components)
+    return book_of({}, foods=foods, fails=fails, **components)
 
 
-def book_of(dishes: Mapping[str, str], *, book: str = "", fails: bool = False, foods: str = "",
-            **components: str) -> Worked:
+def book_of(dishes: Mapping[str, str], *, foods: str = "", fails: bool | None = False, **components: str) -> Worked:
     """Read and work out a book; the dish called `dish` is planned."""
-    files = {"book.yaml": (KITCHEN + dedent(book)).encode()}
+    files = {"book.yaml": KITCHEN.encode()}
     if foods:
         files["foods.yaml"] = dedent(foods).encode()
     larder = {**LARDER, **{id.replace("_", "-"): text for id, text in components.items()}}
@@ -187,15 +194,22 @@ def book_of(dishes: Mapping[str, str], *, book: str = "", fails: bool = False, f
     sums, found = reckon_components(read.book)
     plan, more = plan_dish(read.book, sums, DISH) if DISH in dishes else (None, ())
     faults = tuple(_told(files, fault) for fault in (*found, *more))
-    assert bool(faults) is fails, faults or "faults were expected, and there are none"
+    assert fails in (None, bool(faults)), faults or "faults were expected, and there are none"
     return Worked(book=read.book, components=sums, plan=plan, faults=faults)
 
 
 def _told(files: Mapping[str, bytes], fault: Fault) -> Told:
     at = locate(files[fault.place.file], fault.place)
     marked = at.line_text[at.column - 1 : at.column - 1 + at.length]
-    return Told(code=fault.code, file=fault.place.file, line=at.line, marked=marked, message=fault.message,
-                help=fault.help, severity=fault.severity)
+    return Told(
+        code=fault.code,
+        file=fault.place.file,
+        line=at.line,
+        marked=marked,
+        message=fault.message,
+        help=fault.help,
+        severity=fault.severity,
+    )
 
 
 def _split(parts: str) -> list[str]:

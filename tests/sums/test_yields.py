@@ -77,6 +77,8 @@ def test_bought_dry_of_a_wet_food_was_dried_by_its_maker() -> None:
     [
         # 900 g x (1 - 0.7615) = 214.65 g of solids; 130 g is less than they weigh
         ("130 g", "900 g at 76 % water hold 215 g of solids: 130 g dry can not be right"),
+        # 3 % may be the food's; 214.65 x 0.97 = 208.2 g
+        ("207 g", "900 g at 76 % water hold 215 g of solids: 207 g dry can not be right"),
         # 1 - 214.65 / 400 = 46 % water
         ("400 g", "900 g at 76 % water hold 215 g of solids: 400 g dry would be 46 % water"),
     ],
@@ -134,7 +136,7 @@ def test_how_much_of_an_egg_two_tablespoons_are() -> None:
 
 
 def test_a_quart_of_skim_milk() -> None:
-    """980 g of skim milk dry to 93.5 g and lose 886 g of water: 3 3/4 cups (US DoD card A-10; SR28 weighs a cup 245 g)."""
+    """980 g of skim milk dry to 93.5 g and lose 886 g: 3 3/4 cups (US DoD card A-10; SR28 weighs a cup 245 g)."""
     made = made_of(dried("milk, skim", "3.96 %", went_in="as it is", contains="[milk]"))
     powder_g = 980 / made.fresh_g
     assert powder_g == pytest.approx(93.5, abs=0.1)  # 980 / 10.48

@@ -45,6 +45,8 @@ class Book:
     pages: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
     unread: frozenset[str] = frozenset()
     """Files that were there and could not be read; whoever names what they hold is not to blame."""
+    unread_components: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
+    """For each word, as `spoken` gives it, that a component in such a file answers to: the file."""
 
     @cached_property
     def component_ids(self) -> Mapping[str, str]:
@@ -57,8 +59,8 @@ class Book:
         return _ids({id: (one.name, one.formerly) for id, one in self.dishes.items()})
 
     def has_unread_component(self, name: str) -> bool:
-        """Tell whether a component that could not be read is meant, as far as its file's name tells."""
-        return any(spoken(file) == spoken(f"{COMPONENTS_FOLDER}/{name}.yaml") for file in self.unread)
+        """Tell whether a component that could not be read is meant."""
+        return spoken(name) in self.unread_components
 
     def component_id(self, name: str) -> str | None:
         """Give the id of the component that is called so, or None."""

@@ -9,6 +9,7 @@ from pydantic import model_validator
 
 from packlarder.book.base import BookModel, slip
 from packlarder.book.fields import Minutes, Volume, Written, YesNo
+from packlarder.faults import Spot
 from packlarder.measure import Dimension, Quantity, Unreadable, parse
 
 
@@ -109,12 +110,29 @@ class BringBack(BookModel):
     @model_validator(mode="after")
     def _one_way(self) -> "BringBack":
         named = [way for way in Way if self._given(way) is not None]
-        if len(named) != 1:
-            ways = ", ".join(f"`{way}`" for way in Way)
-            raise slip("one-way", f"one way of water is wanted here, this names {len(named)}", f"name one of {ways}")
-        if self.pour_over is not None and self.with_ is not None and self.with_.warmth is not Warmth.BOILING:
+        if not named:
+            raise slip("one-way", "no way of water is named", f"name one of {', '.join(f'`{way}`' for way in Way)}")
+        if len(named) > 1:
+            message = f"one way of water is wanted here, this names {' and '.join(f'`{way}`' for way in named)}"
+            also = tuple((way,) for way in named[:1])
+            raise slip("one-way", message, "take all but one out", at=(named[1],), spot=Spot.KEY, also=also)
+        return self
+
+    @model_validator(mode="after")
+    def _fitting_water(self) -> "BringBack":
+        given = self._given(self.way)
+        if given is not None and given.water and self.with_:
+            message = f"water is named twice: after `{self.way}` and after `with`"
+            help = f"write an amount of the food after `{self.way}`, like `{self.way}: 50 g`"
+            raise slip("water-twice", message, help, at=(self.way,))
+        if self.amount is not None and self.with_ is None and self.takes is None:
+            message = "it does not say how much water goes with this amount"
+            raise slip("no-water-named", message, "add `with: 300 mL hot water`, or what you measured", at=(self.way,))
+        says_water = self.with_ is not None or self.amount is None
+        if self.way is Way.POUR_OVER and says_water and self.water.warmth is not Warmth.BOILING:
             help = "write `boiling water`, or name another way: soak, mix, moisten"
-            raise slip("not-boiling", "`pour over` takes boiling water", help, at=("with",))
+            at = "with" if self.with_ else self.way
+            raise slip("not-boiling", "`pour over` takes boiling water", help, at=(at,))
         return self
 
     def _given(self, way: Way) -> Given | None:

@@ -2,16 +2,25 @@
 
 from typing import Annotated
 
-from pydantic import Field, GetCoreSchemaHandler, model_validator
+from pydantic import Field, GetCoreSchemaHandler, field_validator, model_validator
 from pydantic_core import CoreSchema, core_schema
 
 from packlarder.book.base import BookModel, slip
 from packlarder.book.bring_back import BringBack
-from packlarder.book.fields import Id, Share, Text, Weight, YesNo
+from packlarder.book.fields import Id, Text, Weight, YesNo
+from packlarder.book.limits import DryWaterShare
 from packlarder.book.names import Allergens, FoodName, Texts
+from packlarder.book.pair import name_with_amount, not_all_bare
+from packlarder.faults import Spot
 from packlarder.figures.dryness import Drying
 from packlarder.figures.kinds import Cooking, WentIn
-from packlarder.measure import Quantity
+from packlarder.measure import Dimension, Quantity, Unreadable, parse
+
+
+def is_measure(text: str) -> bool:
+    """Tell whether a text is a measure that something can weigh: `1 tbsp`, `2 eggs`, `portion`."""
+    wordings = (parse(wording, (Dimension.VOLUME, Dimension.COUNT)) for wording in (text, f"1 {text}"))
+    return any(not isinstance(one, Unreadable) for one in wordings)
 
 
 class Yield(BookModel):
@@ -21,6 +30,13 @@ class Yield(BookModel):
     """weight as loaded into the dryer"""
     gives: Weight
     """weight when dry"""
+
+    @model_validator(mode="after")
+    def _gives_less(self) -> "Yield":
+        if self.gives.base > self.from_.base:
+            message = "this gives more dry than went in"
+            raise slip("impossible-yield", message, "swap the two weights?", at=("gives",))
+        return self
 
 
 class Ingredient:
@@ -36,7 +52,12 @@ class Ingredient:
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `food: weight`, one to a line."""
         inner = handler.generate_schema(Annotated[dict[FoodName, Weight], Field(min_length=1, max_length=1)])
-        return core_schema.no_info_after_validator_function(cls._of, inner)
+        pair = core_schema.no_info_before_validator_function(cls._pair, inner)
+        return core_schema.no_info_after_validator_function(cls._of, pair)
+
+    @classmethod
+    def _pair(cls, value: object) -> object:
+        return name_with_amount(value, "100 g")
 
     @classmethod
     def _of(cls, entry: dict[str, Quantity]) -> "Ingredient":
@@ -52,7 +73,7 @@ class Component(BookModel):
     about: Text = ""
     """a few words about it"""
     was: FoodName | None = None
-    """the food it was before drying, or is: one of the table or of foods.yaml"""
+    """the food it was before drying, or still is: a name of the food table or of foods.yaml"""
     made_of: tuple[Ingredient, ...] = ()
     """for a whole meal or a mix: what went into it, by weight"""
     went_in: WentIn | None = None
@@ -66,12 +87,12 @@ class Component(BookModel):
     form: Text
     """its form: powder, rings, crumbles, flakes"""
     counts: dict[Text, Weight] = Field(default_factory=dict)
-    """how people count it fresh: `1 egg: 50 g`"""
+    """what it weighs fresh, as people count it: `1 egg: 50 g`"""
     weighs: dict[Text, Weight] = Field(default_factory=dict)
     """what a measure of yours weighs: `1 tbsp: 6.1 g`, `1 portion: 110 g`"""
     yields: Yield | None = None
     """what drying gave, if you weighed it: `{from: 1 kg, gives: 245 g}`"""
-    dry_water: Share | None = None
+    dry_water: DryWaterShare | None = None
     """water left in it when dry, if you know it better than the table"""
     bring_back: BringBack | None = None
     """how it takes its water; left out for what is eaten or cooked as it is"""
@@ -80,9 +101,9 @@ class Component(BookModel):
     sachet: YesNo = False
     """whether an oxygen absorber or desiccant lies in its container"""
     carried_in: Text = ""
-    """a tub or bottle of its own that it travels in, and is not packed by dish"""
+    """the tub or bottle of its own that it travels in; it then lies in no pack of a dish"""
     heat_step: YesNo = False
-    """for air-dried raw meat: heated through before or after drying as the rule asks"""
+    """for air-dried raw meat: whether it was heated through before or after drying, as the rule asks"""
     to_dry: Texts = ()
     """how it is prepared and dried, step by step"""
     notes: Texts = ()
@@ -90,16 +111,34 @@ class Component(BookModel):
     formerly: tuple[Id, ...] = ()
     """ids it had before, so that old labels still find it"""
 
+    @field_validator("made_of", mode="before")
+    @classmethod
+    def _weights(cls, value: object) -> object:
+        return not_all_bare(value, "100 g")
+
     @model_validator(mode="after")
     def _one_origin(self) -> "Component":
-        if (self.was is None) == (not self.made_of):
-            raise slip(
-                "one-origin",
-                "a component is either one food (`was`) or made of several (`made of`)",
-                "write `was: onion, raw`, or `made of:` with a line for each food and its weight",
-            )
+        if self.was is None and not self.made_of:
+            help = "write `was: onion, raw`, or `made of:` with a line for each food and its weight"
+            raise slip("one-origin", "it does not say what food this was", help)
+        if self.was is not None and self.made_of:
+            message = "a component is either one food (`was`) or made of several (`made of`)"
+            help = "take one of the two out"
+            raise slip("one-origin", message, help, at=("made of",), spot=Spot.KEY, also=(("was",),))
         if self.was is not None and self.dried is None:
-            raise slip("missing-key", "`dried` is missing", "write freeze-dried, air-dried, bought dry or not dried")
+            help = "write freeze-dried, air-dried, bought dry or not dried"
+            raise slip("missing-key", "`dried` is missing", help, at=("dried",), spot=Spot.KEY)
         if self.dried in (Drying.FREEZE_DRIED, Drying.AIR_DRIED) and self.went_in is None:
-            raise slip("missing-key", "`went in` is missing", "write raw, blanched, cooked or as it is: how it was loaded")
+            help = "write raw, blanched, cooked or as it is: how it was loaded"
+            raise slip("missing-key", "`went in` is missing", help, at=("went in",), spot=Spot.KEY)
+        return self
+
+    @model_validator(mode="after")
+    def _known_measures(self) -> "Component":
+        for key, weighed in (("counts", self.counts), ("weighs", self.weighs)):
+            for measure in weighed:
+                if not is_measure(measure):
+                    message = f'"{measure}" is no measure that can be weighed'
+                    help = "write a spoon, a cup or a piece, like `1 tbsp` or `1 portion`, and behind it what it weighs"
+                    raise slip("not-a-measure", message, help, at=(key, measure), spot=Spot.KEY)
         return self

@@ -7,5 +7,5 @@ def known(text: str) -> Quantity:
     """Read a quantity that we wrote ourselves; raises ValueError where it can not be read, which is our own bug."""
     found = parse(text)
     if isinstance(found, Unreadable):
-        raise ValueError(f"{text}: {found.message}")
+        raise ValueError(f"{text}: {found.message}")  # noqa: TRY004 - the value is wrong, not its type
     return found

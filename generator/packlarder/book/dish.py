@@ -3,11 +3,13 @@
 from enum import StrEnum
 from typing import Annotated, TypeAlias
 
-from pydantic import Discriminator, Field, Tag, WithJsonSchema, model_validator
+from pydantic import Discriminator, Field, Tag, ValidationInfo, field_validator, model_validator
 
-from packlarder.book.base import BookModel
-from packlarder.book.fields import Day, Id, Prose, Text, Whole, YesNo
+from packlarder.book.base import BookModel, slip
+from packlarder.book.fields import Day, Id, Prose, Text, YesNo
+from packlarder.book.limits import Servings
 from packlarder.book.names import Texts
+from packlarder.book.pair import not_all_bare
 from packlarder.book.part import Part
 from packlarder.book.step import Sentence, Step
 
@@ -48,6 +50,10 @@ class Pack(BookModel):
     @model_validator(mode="before")
     @classmethod
     def _list_alone(cls, value: object) -> object:
+        if isinstance(value, str):
+            raise slip("pack-in-brackets", "the parts of a pack stand in brackets", f"write `- [{value}]`")
+        if value == []:
+            raise slip("empty-pack", "this pack holds nothing", "write the parts in it, or leave it out")
         return {"holds": value} if isinstance(value, list) else value
 
 
@@ -65,7 +71,7 @@ class Lesson(BookModel):
     """What was learnt by cooking it."""
 
     date: Day
-    """the day"""
+    """the day it was learnt"""
     change: Text
     """what was changed"""
     why: Text = ""
@@ -81,7 +87,7 @@ class Dish(BookModel):
     """a few words under its name"""
     meal: Meal
     """breakfast, lunch, supper, sweet, snack, bread or drink"""
-    serves: Annotated[Whole, WithJsonSchema({"type": ["integer", "string"], "minimum": 1, "maximum": 24})]
+    serves: Servings
     """for how many its amounts are written"""
     parts: Annotated[tuple[Part, ...], Field(min_length=1)]
     """one line for each component: `beef crumbles: 60 g`"""
@@ -104,3 +110,15 @@ class Dish(BookModel):
     formerly: tuple[Id, ...] = ()
     """ids it had before"""
 
+    @field_validator("parts", "steps", mode="before")
+    @classmethod
+    def _something(cls, value: object, info: ValidationInfo) -> object:
+        if value is None or value == []:
+            line = "- leek rings: 60 g" if info.field_name == "parts" else "- boil: noodles"
+            raise slip("empty-value", "nothing stands here", f"write at least one line, like `{line}`")
+        return value
+
+    @field_validator("parts", mode="before")
+    @classmethod
+    def _amounts(cls, value: object) -> object:
+        return not_all_bare(value, "60 g")

@@ -2,11 +2,22 @@
 
 from enum import StrEnum
 
-from pydantic import Field
+from pydantic import Field, field_validator
 
-from packlarder.book.base import BookModel
+from packlarder.book.base import BookModel, slip
 from packlarder.book.defaults import known
-from packlarder.book.fields import Day, Degrees, Length, Power, Prose, Share, Text, Volume, Whole, YesNo
+from packlarder.book.fields import Day, Prose, Text, Volume, YesNo
+from packlarder.book.limits import (
+    AirDegrees,
+    ColdDegrees,
+    Efficiency,
+    Height,
+    Margin,
+    PotVolume,
+    PotWidth,
+    Servings,
+    StovePower,
+)
 from packlarder.book.names import FuelName, StoveKind, Texts
 from packlarder.figures.temperatures import DEFAULT_AUTHORITY, Authority
 from packlarder.measure import Quantity
@@ -36,10 +47,10 @@ class HeaterWater(StrEnum):
 class Pot(BookModel):
     """A pot or pan."""
 
-    holds: Volume
+    holds: PotVolume
     """what it holds to the brim"""
-    across: Length
-    """its diameter; an open pot boils off by it"""
+    across: PotWidth
+    """how wide it is; what boils off an open pot goes by that"""
     lid: YesNo = True
     """whether it has a lid"""
 
@@ -51,27 +62,27 @@ class Stove(BookModel):
     """what it burns: a name from the table of fuels"""
     kind: StoveKind
     """its type, a name from the table of stoves"""
-    power: Power | None = None
+    power: StovePower | None = None
     """its power; left out, the table's for that kind"""
-    efficiency: Share | None = None
+    efficiency: Efficiency | None = None
     """how much of the heat reaches the pot, from your own weighed boils; left out, the table's"""
 
 
 class Margins(BookModel):
     """What is added on the safe side."""
 
-    fuel: Share = known("15 %")
+    fuel: Margin = known("15 %")
     """added to the fuel worked out"""
 
 
 class UsualConditions(BookModel):
     """The conditions under which a dish page is worked out; the page prints them."""
 
-    height: Length = known("0 m")
+    height: Height = known("0 m")
     """height above the sea"""
-    air: Degrees = known("10 °C")
+    air: AirDegrees = known("10 °C")
     """temperature of the air"""
-    water: Degrees = known("10 °C")
+    water: ColdDegrees = known("10 °C")
     """temperature of the water before it is heated"""
     stove: Text
     """one of the stoves above"""
@@ -98,12 +109,12 @@ class Household(BookModel):
     """the day everything is worked out for; left out, today"""
     units: Units = Units.METRIC
     """the units shown first: metric or us"""
-    servings: Whole = 2
+    servings: Servings = 2
     """for how many you usually cook"""
     measures: dict[Text, Volume] = Field(default_factory=dict)
     """your own mugs and handfuls, and what they hold"""
     booklet_measure: Text = ""
-    """the mug of yours that the field booklet rounds water up to; left out, 50 mL"""
+    """the mug of yours in whose quarters the field booklet counts water, rounded up; left out, it counts in 50 mL"""
     stoves: dict[Text, Stove] = Field(min_length=1)
     """your stoves, each under a name of yours"""
     pots: dict[Text, Pot] = Field(min_length=1)
@@ -116,6 +127,14 @@ class Household(BookModel):
     """where and on what you usually cook"""
     print: Texts = ("a6", "quarter-letter")
     """the sizes of booklet you want"""
+
+    @field_validator("packlarder", mode="before")
+    @classmethod
+    def _known_format(cls, value: object) -> object:
+        if isinstance(value, str) and value not in list(FormatVersion):
+            message = f'this book is written in format "{value}", which is not known here'
+            raise slip("unknown-format", message, "write `packlarder: 1`, or read it with a newer Packlarder")
+        return value
 
     def millilitres(self, noun: str) -> float | None:
         """Give what one of the household's own measures holds, or None."""

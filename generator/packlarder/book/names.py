@@ -39,7 +39,12 @@ Texts = Annotated[
 """One line of text, or several."""
 
 
+IN_WORDS_NONE = frozenset({"none", "no", "nothing", "no allergens", "-"})
+
+
 def _allergen(text: str) -> Allergen:
+    if text.casefold() in IN_WORDS_NONE:
+        raise slip("unknown-allergen", f'"{text}" is no allergen', "for none write `[]`: none, we looked")
     meant = allergens_meant(text)
     if len(meant) == 1:
         return meant[0]

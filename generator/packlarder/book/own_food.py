@@ -1,11 +1,15 @@
 """foods.yaml: the household's own foods, and packets bought with a label, which the food table lacks."""
 
-from pydantic import Field, RootModel
+from pydantic import Field, RootModel, model_validator
 
-from packlarder.book.base import BookModel
-from packlarder.book.fields import Energy, Id, Nutrient, Share, Text, Weight
+from packlarder.book.base import BookModel, slip
+from packlarder.book.fields import Energy, Id, Nutrient, Text, Weight
+from packlarder.book.limits import WaterShare
 from packlarder.book.names import Allergens
 from packlarder.figures.kinds import Kind, State
+
+MOST_G = 110
+"""What may be in 100 g: each figure of a label is rounded, and some labels count fibre among carbohydrate."""
 
 
 class OwnFood(BookModel):
@@ -19,7 +23,7 @@ class OwnFood(BookModel):
     """raw, cooked, ready, dry, dried or freeze-dried: the state its figures describe"""
     contains: Allergens = ()
     """the allergens it holds; `[]` says: none, we looked"""
-    water: Share
+    water: WaterShare
     """water in it, as a share of its weight"""
     energy: Energy
     """energy of 100 g"""
@@ -39,6 +43,15 @@ class OwnFood(BookModel):
     """what a measure of it weighs"""
     source: Text = "label"
     """where its figures come from"""
+
+    @model_validator(mode="after")
+    def _adds_up(self) -> "OwnFood":
+        solids = sum(one.base for one in (self.protein, self.fat, self.carbohydrate, self.fibre) if one is not None)
+        held_g = 100 * self.water.base + solids
+        if held_g > MOST_G:
+            message = f"water, protein, fat, carbohydrate and fibre of 100 g come to {held_g:.0f} g"
+            raise slip("more-than-100-g", message, "figures are for 100 g, and water is a share of the weight")
+        return self
 
 
 class OwnFoods(RootModel[dict[Id, OwnFood]]):

@@ -10,6 +10,7 @@ from pydantic_core import CoreSchema, core_schema
 from packlarder.book.base import BookModel, slip
 from packlarder.book.fields import Amount, Text, Written, YesNo
 from packlarder.book.names import ComponentName, ComponentNames
+from packlarder.book.pair import name_with_amount
 from packlarder.measure import Dimension, Quantity, Unreadable, parse
 
 
@@ -58,12 +59,16 @@ class PartDetail(BookModel):
     @model_validator(mode="before")
     @classmethod
     def _amount_alone(cls, value: object) -> object:
+        if isinstance(value, list):
+            help = "write it like `60 g` or `worth 150 g fresh`"
+            raise slip("no-amount", "an amount is wanted here, not a list", help)
         return {"take": value} if isinstance(value, str) else value
 
     @model_validator(mode="after")
     def _stays_in_dry(self) -> "PartDetail":
         if self.take.fresh and self.stays_in is not None:
-            raise slip("stays-in", "`stays in` goes with an amount as it is carried, not with one worth fresh")
+            message = "`stays in` goes with an amount as it is carried, not with one worth fresh"
+            raise slip("stays-in", message, "write in `take` how much is carried", at=("stays in",))
         return self
 
 
@@ -85,7 +90,12 @@ class Part:
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `component: amount`, one to a line."""
         inner = handler.generate_schema(Annotated[dict[ComponentName, PartDetail], Field(min_length=1, max_length=1)])
-        return core_schema.no_info_after_validator_function(cls._of, inner)
+        pair = core_schema.no_info_before_validator_function(cls._pair, inner)
+        return core_schema.no_info_after_validator_function(cls._of, pair)
+
+    @classmethod
+    def _pair(cls, value: object) -> object:
+        return name_with_amount(value, "60 g")
 
     @classmethod
     def _of(cls, entry: dict[str, PartDetail]) -> "Part":

@@ -1,7 +1,9 @@
 """From the bytes of a book's files to a Book, or to all that is wrong with them."""
 
-from collections.abc import Mapping
+import unicodedata
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from difflib import get_close_matches
 from pathlib import PurePosixPath
 from types import MappingProxyType
 from typing import TypeVar
@@ -14,14 +16,17 @@ from packlarder.book.book import (
     HOUSEHOLD_FILE,
     PAGES_FOLDER,
     Book,
-    spoken,
 )
+from packlarder.book.called_alike import files_called_alike, foods_called_alike
 from packlarder.book.component import Component
 from packlarder.book.dish import Dish
+from packlarder.book.empty_values import with_empty_values
 from packlarder.book.household import Household
 from packlarder.book.nodes import read_yaml
-from packlarder.book.own_food import OwnFoods
+from packlarder.book.own_food import OwnFood, OwnFoods
+from packlarder.book.split_sentence import split_sentences
 from packlarder.book.strict.source import text_of
+from packlarder.book.unread import unread_components
 from packlarder.book.validate import validate
 from packlarder.faults import Fault, Place, Severity, Spot
 
@@ -29,6 +34,8 @@ M = TypeVar("M", bound=BookModel)
 
 YAML = ".yaml"
 MARKDOWN = ".md"
+ENDS = {YAML: YAML, ".yml": YAML, MARKDOWN: MARKDOWN}
+"""How a file's name should end, by how it ends in small letters."""
 FOLDERS = (COMPONENTS_FOLDER, DISHES_FOLDER, PAGES_FOLDER)
 
 
@@ -40,43 +47,64 @@ class ReadBook:
     faults: tuple[Fault, ...]
 
 
-def read_book(files: Mapping[str, bytes]) -> ReadBook:
-    """Read a book from its files, each under its path in the book's folder (`dishes/porridge.yaml`)."""
+def read_book(files: Mapping[str, bytes], lost: Iterable[str] = ()) -> ReadBook:
+    """Read a book from its files, each under its path in the book's folder (`dishes/porridge.yaml`).
+
+    `lost` are files that are there and could not even be opened.
+    """
     faults: list[Fault] = []
+    lost = frozenset(lost)
     household = _household(files, faults)
-    foods = _one(OwnFoods, FOODS_FILE, files[FOODS_FILE], faults) if FOODS_FILE in files else None
+    foods = _foods(files, faults)
     components = _folder(Component, COMPONENTS_FOLDER, files, faults)
     dishes = _folder(Dish, DISHES_FOLDER, files, faults)
     pages = _pages(files, faults)
     faults += _strays(files)
+    alike = files_called_alike(COMPONENTS_FOLDER, components)
+    components = {id: one for id, one in components.items() if f"{COMPONENTS_FOLDER}/{id}{YAML}" not in _files(alike)}
+    faults += (*alike, *files_called_alike(DISHES_FOLDER, dishes))
     if household is None:
         return ReadBook(book=None, faults=tuple(faults))
     book = Book(
         household=household,
-        unread=frozenset(fault.place.file for fault in faults if fault.severity is Severity.ERROR),
-        foods=MappingProxyType(foods.root if foods else {}),
+        unread=_files(fault for fault in faults if fault.severity is Severity.ERROR) | lost,
+        unread_components=MappingProxyType(unread_components(files, lost, components)),
+        foods=MappingProxyType(foods),
         components=MappingProxyType(components),
         dishes=MappingProxyType(dishes),
         pages=MappingProxyType(pages),
     )
-    faults += _called_alike(COMPONENTS_FOLDER, {id: (one.name, *one.formerly) for id, one in components.items()})
-    faults += _called_alike(DISHES_FOLDER, {id: (one.name, *one.formerly) for id, one in dishes.items()})
     faults += _kitchen(household)
     return ReadBook(book=book, faults=tuple(faults))
+
+
+def _files(faults: Iterable[Fault]) -> frozenset[str]:
+    return frozenset(fault.place.file for fault in faults)
 
 
 def _household(files: Mapping[str, bytes], faults: list[Fault]) -> Household | None:
     if HOUSEHOLD_FILE in files:
         return _one(Household, HOUSEHOLD_FILE, files[HOUSEHOLD_FILE], faults)
-    faults.append(
-        Fault(
-            place=Place(file=HOUSEHOLD_FILE, line=1, column=1),
-            code="no-book",
-            message="there is no book.yaml here, so this is no book",
-            help="name the book's folder with `--book DIR`, or make a new book with `start DIR`",
+    if "book.yml" not in files:  # a stray file tells enough
+        faults.append(
+            Fault(
+                place=Place(file=HOUSEHOLD_FILE, line=1, column=1),
+                code="no-book",
+                message="there is no book.yaml here, so this is no book",
+                help="name the book's folder with `--book DIR`, or make a new book with `start DIR`",
+            )
         )
-    )
     return None
+
+
+def _foods(files: Mapping[str, bytes], faults: list[Fault]) -> dict[str, OwnFood]:
+    """Read the household's own foods; one that is called like another is told and left out."""
+    read = _one(OwnFoods, FOODS_FILE, files[FOODS_FILE], faults) if FOODS_FILE in files else None
+    foods = dict(read.root) if read else {}
+    alike = foods_called_alike(foods)
+    faults += alike
+    left_out = {fault.place.path[0] for fault in alike}
+    return {id: food for id, food in foods.items() if id not in left_out}
 
 
 ModelT = TypeVar("ModelT")
@@ -88,10 +116,9 @@ def _one(model: type[ModelT], file: str, data: bytes, faults: list[Fault]) -> Mo
     if read.value is None:
         return None
     made = validate(model, file, read.value)
-    if isinstance(made, tuple):
-        faults += made
-        return None
-    return made
+    told = with_empty_values(file, read.value, made if isinstance(made, tuple) else ())
+    faults += (*told, *split_sentences(file, data))
+    return None if told or isinstance(made, tuple) else made
 
 
 def _folder(model: type[M], folder: str, files: Mapping[str, bytes], faults: list[Fault]) -> dict[str, M]:
@@ -129,45 +156,27 @@ def _is_id(stem: str) -> bool:
 
 
 def _bad_id(file: str, stem: str) -> Fault:
-    plain = "-".join("".join(letter if letter.isascii() and letter.isalnum() else " " for letter in stem.lower()).split())
+    bare = "".join(letter for letter in unicodedata.normalize("NFKD", stem) if not unicodedata.combining(letter))
+    plain = "-".join("".join(letter if _is_id(letter) else " " for letter in bare.lower()).replace("-", " ").split())
     return Fault(
         place=Place(file=file, line=1, column=1),
         code="file-name",
         message=f'the file name "{stem}" can not be an id: only a to z, figures and hyphens can stand in it',
-        help=f"call the file `{plain or 'leek-rings'}`",
+        help=f"call the file `{plain or 'leek-rings'}{PurePosixPath(file).suffix}`",
     )
 
 
 def _strays(files: Mapping[str, bytes]) -> list[Fault]:
-    """Point out files that look meant for the book and are not read: `dishes/soup.yml`."""
+    """Find files that are meant for the book and are not read, for how they end: `dishes/soup.yml`, `SOUP.YAML`."""
     faults: list[Fault] = []
     for file in sorted(files):
         path = PurePosixPath(file)
-        if path.suffix == ".yml" and (str(path.parent) in FOLDERS or str(path.parent) == "."):
-            message = "files that end in .yml are not read"
-            help = f"call it {path.with_suffix(YAML)}"
+        suffix = ENDS.get(path.suffix.lower())
+        if suffix not in (None, path.suffix) and str(path.parent) in (*FOLDERS, "."):
             place = Place(file=file, line=1, column=1)
-            faults.append(Fault(place=place, code="stray-file", message=message, help=help, severity=Severity.WARNING))
-    return faults
-
-
-def _called_alike(folder: str, called: Mapping[str, tuple[str, ...]]) -> list[Fault]:
-    """Find two files that answer to the same word: names and ids share one space of words."""
-    faults: list[Fault] = []
-    owner: dict[str, str] = {spoken(id): id for id in called}
-    for id, (name, *formerly) in called.items():
-        for word, key in ((name, "name"), *((old, "formerly") for old in formerly)):
-            first = owner.setdefault(spoken(word), id)
-            if first != id:
-                faults.append(
-                    Fault(
-                        place=Place(file=f"{folder}/{id}{YAML}", path=(key,)),
-                        code="called-alike",
-                        message=f'"{word}" is already what {folder}/{first}{YAML} is called',
-                        help="give one of them another name",
-                        also=(Place(file=f"{folder}/{first}{YAML}", path=("name",)),),
-                    )
-                )
+            message = f"files that end in {path.suffix} are not read"
+            help = f"call it {path.with_suffix(suffix or YAML)}"
+            faults.append(Fault(place=place, code="stray-file", message=message, help=help))
     return faults
 
 
@@ -179,9 +188,9 @@ def _kitchen(household: Household) -> list[Fault]:
         ("pot", usual.pot, household.pots, place.at("usual conditions", "pot")),
     )
     faults = [
-        Fault(place=at, code=f"unknown-{what}", message=f'no {what} is called "{name}"', help=f"known are: {', '.join(all)}")
-        for what, name, all, at in wanted
-        if name not in all
+        Fault(place=at, code=f"unknown-{what}", message=f'no {what} is called "{name}"', help=_known(name, ours))
+        for what, name, ours, at in wanted
+        if name not in ours
     ]
     mug = household.booklet_measure
     if mug and mug not in household.measures:
@@ -190,7 +199,14 @@ def _kitchen(household: Household) -> list[Fault]:
                 place=place.at("booklet measure", spot=Spot.VALUE),
                 code="unknown-measure",
                 message=f'no measure of yours is called "{mug}"',
-                help=f"known are: {', '.join(household.measures) or 'none yet; add it under `measures`'}",
+                help=_known(mug, household.measures) if household.measures else "add it under `measures`",
             )
         )
     return faults
+
+
+def _known(name: str, ours: Iterable[str]) -> str:
+    known = list(ours)
+    close = get_close_matches(name, known, n=1)
+    hint = f'did you mean "{close[0]}"? ' if close else ""
+    return f"{hint}known are: {', '.join(known)}"

@@ -1,13 +1,17 @@
 """A step of a dish: a plain sentence, or a verb with its parts."""
 
+from collections.abc import Mapping
+from difflib import get_close_matches
 from enum import StrEnum
 
 from pydantic import model_validator
 
-from packlarder.book.base import BookModel, slip
+from packlarder.book.base import BookModel, in_words, slip
 from packlarder.book.bring_back import Water
-from packlarder.book.fields import Degrees, Minutes, Text, Volume, YesNo
+from packlarder.book.fields import Minutes, Text, Volume, YesNo
+from packlarder.book.limits import InsideDegrees
 from packlarder.book.names import PartNames
+from packlarder.faults import Spot
 
 
 class Verb(StrEnum):
@@ -84,7 +88,7 @@ class Step(BookModel):
     """how long"""
     until: Text = ""
     """how to tell it is done"""
-    to: Degrees | None = None
+    to: InsideDegrees | None = None
     """the temperature it must reach inside"""
     on: HeatedOn = HeatedOn.STOVE
     """stove, or ration heater"""
@@ -97,12 +101,34 @@ class Step(BookModel):
     say: Text = ""
     """words to add to the step"""
 
+    @model_validator(mode="before")
+    @classmethod
+    def _no_sentence(cls, value: object) -> object:
+        if value is None or isinstance(value, list):
+            help = "write a plain sentence, or a verb with its parts: `- boil: noodles`"
+            raise slip("no-step", "a step is wanted here", help)
+        if isinstance(value, dict):
+            _verb_with_parts(value)
+            _sentence_with_signs(value)
+        return value
+
     @model_validator(mode="after")
     def _one_verb(self) -> "Step":
         named = [verb for verb in Verb if getattr(self, verb.replace(" ", "_")) is not None]
-        if len(named) != 1:
+        if not named:
             verbs = ", ".join(f"`{verb}`" for verb in Verb)
-            raise slip("one-verb", f"a step has one verb, this has {len(named) or 'none'}", f"name one of {verbs}")
+            raise slip("one-verb", "no verb says what to do in this step", f"name one of {verbs}")
+        if len(named) > 1:
+            message = f"a step has one verb, this has {' and '.join(f'`{verb}`' for verb in named)}"
+            raise slip("one-verb", message, "begin each on a line of its own with `- `", at=(named[1],), spot=Spot.KEY)
+        return self
+
+    @model_validator(mode="after")
+    def _fitting_keys(self) -> "Step":
+        for key, value in (("in", self.in_), ("with", self.with_), ("for", self.for_), ("to", self.to)):
+            if value is not None and key not in FITTING[self.verb]:
+                message = f"`{key}` says nothing in a step with `{self.verb}`"
+                raise slip("key-without-use", message, _MEANT[key], at=(key,), spot=Spot.KEY)
         return self
 
     @property
@@ -115,6 +141,54 @@ class Step(BookModel):
         """Give the names of the parts it works on; none for `drain` and `wait`."""
         found = getattr(self, self.verb.replace(" ", "_"))
         return found if isinstance(found, tuple) else ()
+
+
+def _verb_with_parts(written: Mapping[str, object]) -> None:
+    """Raise slip(...) for a verb with nothing behind it."""
+    for verb in Verb:
+        if verb in written and written[verb] is None:
+            help = f"write it behind the verb, like `{verb}: {_EXAMPLES.get(verb, 'leek rings')}`"
+            raise slip("empty-value", f"nothing stands after `{verb}`", help, at=(verb,), spot=Spot.KEY)
+
+
+def _sentence_with_signs(written: Mapping[str, object]) -> None:
+    """Raise slip(...) for a sentence that a colon or braces made a group of keys."""
+    first = next(iter(written), "")
+    meant = get_close_matches(first.lower(), [*map(in_words, Step.model_fields)], n=1)
+    if not (" " in first or first[:1].isupper()) or meant or any(verb in written for verb in Verb):
+        return
+    if all(value is None for value in written.values()):
+        message = "braces make keys of this sentence"
+    else:
+        message = "the colon makes a key of what stands before it"
+    raise slip("sentence-with-signs", message, "put the whole sentence in quotes", at=(first,), spot=Spot.KEY)
+
+
+_GIVES_WATER = frozenset({"with", "for"})
+_HEATS = frozenset({"in", "for", "to"})
+FITTING: Mapping[Verb, frozenset[str]] = {
+    Verb.SOAK: _GIVES_WATER,
+    Verb.MIX: _GIVES_WATER,
+    Verb.MOISTEN: _GIVES_WATER,
+    Verb.POUR_OVER: _GIVES_WATER,
+    Verb.DRAIN: frozenset(),
+    Verb.BOIL: _HEATS,
+    Verb.SIMMER: _HEATS,
+    Verb.FRY: _HEATS,
+    Verb.BAKE: _HEATS,
+    Verb.WARM: _HEATS,
+    Verb.STIR_IN: frozenset({"in"}),
+    Verb.WAIT: frozenset(),
+}
+"""Which of the keys for water, minutes and heat each verb heeds; another would be lost without a word."""
+
+_MEANT = {
+    "in": "for water that is given to the food write `with: 300 mL hot water`",
+    "with": "for the water in the pot write `in: 600 mL`",
+    "for": "write `- wait: 5 min` as a step of its own",
+    "to": "leave it out, or heat it in a step of its own: simmer, fry, bake or warm",
+}
+_EXAMPLES = {Verb.DRAIN: "into the pot", Verb.WAIT: "5 min"}
 
 
 class Sentence(BookModel):

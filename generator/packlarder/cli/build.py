@@ -3,7 +3,6 @@
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from datetime import date
 from pathlib import Path
 
 from packlarder.cli import texts
@@ -49,11 +48,11 @@ def build(options: Options) -> int:
     if worked.checked is None or not worked.sound:
         return _stopped(worked, worked.faults, out)
     write_schemas(folder, worked.checked.book)
-    household, on = worked.checked.book.household, day_of(options, worked.checked.book)
-    sheet = sheet_of(worked, worked.checked, on)
+    household = worked.checked.book.household
+    sheet = sheet_of(worked, worked.checked, day_of(options, worked.checked.book))
     try:
         with whole_or_nothing(out) as fresh:
-            found = _write(jobs(sheet, on=on, sizes=household.print, theme=theme_folder(), out=fresh))
+            found = _write(jobs(sheet, sizes=household.print, theme=theme_folder(), out=fresh))
     except _Stopped as stopped:
         return _stopped(worked, (*worked.faults, *stopped.faults), out)
     faults = (*worked.faults, *found)
@@ -63,7 +62,7 @@ def build(options: Options) -> int:
     return 0
 
 
-def jobs(sheet: BookSheet, *, on: date, sizes: tuple[str, ...], theme: Path, out: Path) -> Iterator[Job]:
+def jobs(sheet: BookSheet, *, sizes: tuple[str, ...], theme: Path, out: Path) -> Iterator[Job]:
     """Give the outputs of a book in the order in which they are written."""
     from packlarder.publish.data import build_data
     from packlarder.publish.ebook import build_ebook
@@ -84,7 +83,7 @@ def jobs(sheet: BookSheet, *, on: date, sizes: tuple[str, ...], theme: Path, out
     yield Job(name=texts.JOB_SITE, weight=4, run=site)
     yield from map(booklet, sizes)
     yield Job(name=texts.JOB_POCKET, weight=1, run=lambda _told: build_single(sheet, theme=theme, out=out))
-    yield Job(name=texts.JOB_EBOOK, weight=1, run=lambda _told: build_ebook(sheet, theme=theme, out=out, on=on))
+    yield Job(name=texts.JOB_EBOOK, weight=1, run=lambda _told: build_ebook(sheet, theme=theme, out=out))
     yield Job(name=texts.JOB_DATA, weight=1, run=lambda _told: build_data(sheet, out=out))
 
 

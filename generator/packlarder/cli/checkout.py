@@ -8,7 +8,10 @@ from packlarder.cli.options import Misuse
 WANTED = ("pyproject.toml", "generator/packlarder", "tests")
 
 
-def checkout(package: Path = Path(__file__).resolve().parents[1]) -> Path:
+PACKAGE = Path(__file__).resolve().parents[1]
+
+
+def checkout(package: Path = PACKAGE) -> Path:
     """Give the checkout's top folder. Raises Misuse where the package was installed without one."""
     top = package.parents[1]
     if not all((top / name).exists() for name in WANTED):

@@ -8,7 +8,7 @@ from importlib import import_module
 
 from packlarder.cli import texts
 from packlarder.cli.console import make_printable, say
-from packlarder.cli.options import PROGRAM, Misuse, Options, parse
+from packlarder.cli.options import Misuse, Options, parse
 from packlarder.disk.writing import NotWritten
 
 CLEAN, FAULTY, MISUSED = 0, 1, 2
@@ -23,10 +23,11 @@ def main(argv: Sequence[str] | None = None) -> int:
     words = list(sys.argv[1:] if argv is None else argv)
     make_printable()
     try:
-        ended = _run(parse(words))
+        ended = _run(_understood(words))
         sys.stdout.flush()
     except Misuse as misuse:
-        return _misused(misuse, words)
+        say(str(misuse))
+        return MISUSED
     except NotWritten as reason:
         say(f"{reason}.")
         return FAULTY
@@ -49,11 +50,13 @@ def _run(options: Options) -> int:
     return command(options)
 
 
-def _misused(misuse: Misuse, words: Sequence[str]) -> int:
-    say(str(misuse))
-    known = [word for word in words[:1] if word in texts.COMMANDS]
-    print(texts.SEE_HELP.format(program=" ".join([PROGRAM, *known])), file=sys.stderr)
-    return MISUSED
+def _understood(words: Sequence[str]) -> Options:
+    """Understand the words, or name the help besides saying what is wrong with them."""
+    try:
+        return parse(words)
+    except Misuse as misuse:
+        known = [word for word in words[:1] if word in texts.COMMANDS]
+        raise Misuse(f"{misuse} {texts.SEE_HELP.format(program=' '.join([texts.PROGRAM, *known]))}") from None
 
 
 def _drop_output() -> None:

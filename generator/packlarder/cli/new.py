@@ -32,7 +32,7 @@ def new(options: Options) -> int:
     folder = book_folder(options)
     book = read(folder).book
     if book is None:
-        raise Misuse(texts.NO_BOOK.format(folder=folder))
+        raise Misuse(texts.NO_BOOK.format(folder=folder, program=texts.PROGRAM))
     name = " ".join(options.name.split())
     id = id_of(name)
     taken = (book.component_ids if options.kind == "component" else book.dish_ids).get(spoken(name))
@@ -47,7 +47,7 @@ def new(options: Options) -> int:
     except OSError as error:
         raise NotWritten(f"{path} can not be written: {(error.strerror or str(error)).lower()}") from error
     write_schemas(folder, book)
-    print(texts.ADDED.format(path=path))
+    print(texts.ADDED.format(path=path, program=texts.PROGRAM))
     return 0
 
 
@@ -126,7 +126,7 @@ def _words_of(name: str) -> set[str]:
 
 def dish_facts(name: str, book: Book) -> dict[str, str]:
     """Give what is known of a dish of this name: the components that it speaks of, and how they take their water."""
-    spoken_of = {word for word in spoken(name).split() if word not in SMALL_WORDS}
+    spoken_of = set(re.findall(r"\w+", spoken(name))) - SMALL_WORDS
     found = [one for one in book.components.values() if spoken_of & set(spoken(one.name).split())]
     parts = [f"  - {quoted(one.name.lower())}:" for one in found]
     steps = [f"  - {way.value}: {quoted(one.name.lower())}" for one in found if (way := _own_way(one))]

@@ -11,7 +11,6 @@ from typing import NoReturn
 
 from packlarder.cli import texts
 
-PROGRAM = "packlarder"
 FIRST_YEAR, LAST_YEAR = 1900, 2199
 MOST_SERVINGS = 24
 LAST_PORT = 65_535
@@ -67,7 +66,7 @@ def _formatter(prog: str) -> argparse.HelpFormatter:
 
 
 def _parser() -> _Parser:
-    parser = _Parser(prog=PROGRAM, description=texts.ABOUT, epilog=texts.MORE)
+    parser = _Parser(prog=texts.PROGRAM, description=texts.ABOUT, epilog=texts.MORE)
     _common(parser)
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands", required=True)
     made = {
@@ -159,7 +158,7 @@ def _whole(word: str, low: int, high: int) -> int:
 
 def _unknown(what: str, word: str, known: "tuple[str, ...] | dict[str, texts.Command]") -> str:
     close = get_close_matches(word, known, n=1, cutoff=0.5)
-    hint = texts.DID_YOU_MEAN.format(word=close[0]) if close else texts.KNOWN.format(words=", ".join(known))
+    hint = texts.DID_YOU_MEAN.format(word=close[0]) if close else texts.some_of(known)
     return texts.UNKNOWN.format(what=what, word=word, hint=hint)
 
 

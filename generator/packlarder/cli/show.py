@@ -66,7 +66,7 @@ def _dish_id(name: str, worked: BookWorked, book: Book) -> str:
     if not book.dishes:
         raise Misuse(texts.NO_DISHES)
     close = get_close_matches(asked, book.dishes, n=1, cutoff=0.4)
-    hint = texts.DID_YOU_MEAN.format(word=close[0]) if close else texts.KNOWN.format(words=", ".join(book.dishes))
+    hint = texts.DID_YOU_MEAN.format(word=close[0]) if close else texts.some_of(book.dishes)
     raise Misuse(texts.NO_DISH.format(name=name, hint=hint))
 
 
@@ -76,6 +76,6 @@ def _about(id: str, worked: BookWorked, book: Book) -> tuple[Fault, ...]:
     if id in book.dishes:
         for part in book.dishes[id].parts:
             component = book.component_id(part.name)
-            unread = worked.read.unread.get(spoken(part.name), "")
+            unread = book.unread_components.get(spoken(part.name), "")
             files.add(component_place(component).file if component else unread)
     return tuple(fault for fault in worked.faults if {fault.place.file, *(also.file for also in fault.also)} & files)

@@ -1,15 +1,12 @@
 """The order of stages: files, a book, its sums held against the rules, its sheet. Prints nothing."""
 
 import hashlib
-from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
-from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from packlarder.book.book import COMPONENTS_FOLDER, DISHES_FOLDER, HOUSEHOLD_FILE, Book, spoken
-from packlarder.book.nodes import read_yaml
+from packlarder.book.book import HOUSEHOLD_FILE, Book
 from packlarder.book.read import read_book
 from packlarder.cli import texts
 from packlarder.cli.loose_ends import loose_ends
@@ -27,14 +24,10 @@ EDITION_DIGITS = 8
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BookRead:
-    """A book's files and what was read of them; `book` is None without a sound book.yaml.
-
-    `unread` gives the file for each word that a component answers to whose file could not be read.
-    """
+    """A book's files and what was read of them; `book` is None without a sound book.yaml."""
 
     files: BookFiles
     book: Book | None
-    unread: Mapping[str, str]
     faults: tuple[Fault, ...]
 
 
@@ -74,11 +67,10 @@ def read(folder: Path) -> BookRead:
     except OSError as error:
         why = (error.strerror or str(error)).lower()
         raise Misuse(texts.UNREADABLE_FOLDER.format(folder=folder, why=why)) from error
-    found = read_book(files.texts)
+    found = read_book(files.texts, lost=[fault.place.file for fault in files.faults])
     return BookRead(
         files=files,
         book=found.book,
-        unread=MappingProxyType({} if found.book is None else _unread(files.texts, found.book)),
         faults=(*files.faults, *found.faults),
     )
 
@@ -92,7 +84,7 @@ def work_out(folder: Path) -> BookWorked:
         shown="" if folder == Path() else folder.as_posix(),
         read=found,
         checked=checked,
-        faults=(*found.faults, *(fault for fault in told if not _follows(fault, found))),
+        faults=(*found.faults, *told),
     )
 
 
@@ -117,27 +109,3 @@ def sheet_of(worked: BookWorked, checked: CheckedBook, day: date) -> "BookSheet"
 
     files = worked.read.files
     return book_sheet(checked, edition=edition_of(files, day), on=day, photos=files.photos)
-
-
-def _unread(held: Mapping[str, bytes], book: Book) -> dict[str, str]:
-    """Find the component files that could not be read, by the words that their components answer to."""
-    words: dict[str, str] = {}
-    for file, content in held.items():
-        folder, _, name = file.rpartition("/")
-        stem = name.removesuffix(".yaml").removesuffix(".yml")
-        if folder == COMPONENTS_FOLDER and stem not in book.components:
-            said = (read_yaml(file, content).value or {}).get("name")
-            words |= {spoken(one): file for one in (stem, said) if isinstance(one, str)}
-    return words
-
-
-def _follows(fault: Fault, found: BookRead) -> bool:
-    """Tell whether a name is unknown only because the file of what it names could not be read: that is told already."""
-    if fault.code not in ("unknown-component", "unknown-food") or not found.unread or found.book is None:
-        return False
-    named = {key for key in fault.place.path if isinstance(key, str)}
-    folder, _, file = fault.place.file.partition("/")
-    dish = found.book.dishes.get(file.removesuffix(".yaml")) if folder == DISHES_FOLDER else None
-    if dish is not None and len(fault.place.path) > 1 and isinstance(fault.place.path[1], int):
-        named |= set(dish.parts[fault.place.path[1]].detail.instead)
-    return any(spoken(name) in found.unread for name in named)

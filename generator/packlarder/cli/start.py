@@ -6,7 +6,7 @@ from importlib.resources.abc import Traversable
 from pathlib import Path
 
 from packlarder.cli import texts
-from packlarder.cli.options import PROGRAM, Misuse, Options
+from packlarder.cli.options import Misuse, Options
 from packlarder.cli.schemas import write_schemas
 from packlarder.cli.stages import read
 from packlarder.disk.writing import NotWritten, create_file
@@ -29,7 +29,7 @@ def start(options: Options) -> int:
     except OSError as error:
         raise NotWritten(f"{folder} can not be written: {(error.strerror or str(error)).lower()}") from error
     write_schemas(folder, read(folder).book)
-    print(texts.STARTED.format(folder=folder, program=PROGRAM))
+    print(texts.STARTED.format(folder=folder, program=texts.PROGRAM))
     return 0
 
 

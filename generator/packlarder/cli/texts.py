@@ -1,6 +1,11 @@
 """What the command line says: help and sentences, in one catalogue."""
 
+import sys
+from collections.abc import Iterable
 from typing import NamedTuple
+
+PROGRAM = "python3 generator" if sys.argv[:1] == ["-c"] else "packlarder"
+"""How the one who reads this started us: from a checkout, whose start hands over by `-c`, or installed."""
 
 
 class Command(NamedTuple):
@@ -13,7 +18,7 @@ class Command(NamedTuple):
 
 ABOUT = """Packlarder checks a recipe book of home-dried food, does its sums, and turns it
 into a site, a printable booklet and files to hand on."""
-MORE = """A book is a folder of YAML files. `packlarder start DIR` makes one.
+MORE = f"""A book is a folder of YAML files. `{PROGRAM} start DIR` makes one.
 It ends with 0 when all is well, 1 when something in the book is wrong, and 2
 when the command line can not be followed. Warnings alone are no failure."""
 
@@ -32,7 +37,7 @@ in one file (pocket.html), an e-book (book.epub) and data for other programs
     "show": Command(
         "print a dish, worked out",
         "Print one dish, worked out for a number of servings.",
-        "Example: packlarder show dish beef-and-leek-noodles --servings 4",
+        f"Example: {PROGRAM} show dish beef-and-leek-noodles --servings 4",
     ),
     "serve": Command(
         "live preview while you write",
@@ -46,12 +51,12 @@ in one file (pocket.html), an e-book (book.epub) and data for other programs
     "new": Command(
         "add a component or dish",
         "Add a file for a new component or dish, with what is known filled in.",
-        "Example: packlarder new component Leek rings",
+        f"Example: {PROGRAM} new component Leek rings",
     ),
     "test": Command(
         "run the project's own checks",
         "Check style, types and behaviour of Packlarder itself, from a checkout.\nOptions are passed on to pytest.",
-        "Example: packlarder test -k clock",
+        f"Example: {PROGRAM} test -k clock",
     ),
     "bench": Command(
         "time a large book",
@@ -89,6 +94,14 @@ NOT_A_DAY = '"{word}" is no day; write it like 2027-06-01.'
 NO_SUCH_DAY = "there is no day {word} in the calendar."
 NOT_A_NUMBER = '"{word}" is no whole number from {low} to {high}.'
 
+SERVING = "{address} shows the book; stop with Ctrl-C."
+SHOWN = "{counts}, up to date."
+PORT_TAKEN = "port {port} is taken; name another, or none."
+NO_PORT = "no port from {first} on is free; name one with --port."
+PREVIEW_FAULTS = "Something in the book is wrong"
+PREVIEW_SAYS = "This page goes away by itself once it is mended."
+PREVIEW_FORMER = "See the page as it was before."
+
 NO_CHECKOUT = "this works only from a checkout of the project: what is tested and timed lies there."
 NO_TOOLS = "the checks need {tools}; `python3 generator test` installs what is needed."
 CHECKS = {"ruff": "Style (ruff)", "mypy": "Types (mypy)", "pytest": "Behaviour (pytest)"}
@@ -99,18 +112,18 @@ NO_DIRECTORY = "{folder} is no folder."
 NOT_EMPTY = "{folder} holds files already; name an empty folder or a new one."
 STARTED = """{folder} is a new book, with an example of each kind of file.
 Look into its files, then: {program} build --book {folder}"""
-NO_BOOK = "{folder} holds no book that can be read; `packlarder check` says why."
+NO_BOOK = "{folder} holds no book that can be read; `{program} check` says why."
 NO_ID = 'no file name can be made of "{name}"; it needs some letters or figures, and not too many.'
 TAKEN = '"{name}" is there already: {path}'
 WAS = "the food as it was loaded, by its name in the food table or foods.yaml"
 GUESSED = "a guess; or was it: {others}?"
-ADDED = "{path}: fill in what is missing; `packlarder check` says what that is."
+ADDED = "{path}: fill in what is missing; `{program} check` says what that is."
 
 NO_FOLDER = "there is no folder {folder}."
 UNREADABLE_FOLDER = "the folder {folder} can not be read: {why}."
 NO_DISH = 'no dish is called "{name}"; {hint}'
 NO_DISHES = "the book has no dish yet."
-OTHER_FAULTS = "elsewhere in the book something is wrong; `packlarder check` says what."
+OTHER_FAULTS = f"elsewhere in the book something is wrong; `{PROGRAM} check` says what."
 
 FOOT = "{title} · edition {edition} · {day}"
 
@@ -142,3 +155,14 @@ def counted(number: int, noun: str) -> str:
 def counts(dishes: int, components: int) -> str:
     """Say how large a book is."""
     return f"{counted(dishes, 'dish')}, {counted(components, 'component')}"
+
+
+MOST_WORDS = 12
+"""Words told of a longer list."""
+
+
+def some_of(known: Iterable[str]) -> str:
+    """Name what there is, as far as anybody would read it."""
+    words = list(known)
+    more = len(words) - MOST_WORDS
+    return KNOWN.format(words=", ".join(words[:MOST_WORDS]) + (f" and {more:,} more" if more > 0 else ""))

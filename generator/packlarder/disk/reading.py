@@ -59,7 +59,7 @@ class _Desk:
 
     def top(self) -> None:
         for entry in _listed(self.root):
-            if entry.name in TOP_FILES:
+            if entry.name in TOP_FILES and not (entry.is_symlink() and self._leads_out(Path(entry.path), entry.name)):
                 self._take(entry, entry.name)
 
     def folder(self, name: str) -> None:
@@ -85,6 +85,8 @@ class _Desk:
             self._fault(f"{folder}/{shown}", "file-name", message, "give it another name, of letters and hyphens")
             return
         path = f"{folder}/{entry.name}"
+        if entry.is_symlink() and self._leads_out(Path(entry.path), path):
+            return
         if entry.is_dir():
             message = f"folders inside {folder}/ are not read"
             self._fault(path, "stray-folder", message, f"move its files up into {folder}/", Severity.WARNING)
@@ -97,8 +99,6 @@ class _Desk:
             self._take(entry, path)
 
     def _take(self, entry: os.DirEntry[str], path: str) -> None:
-        if entry.is_symlink() and self._leads_out(Path(entry.path), path):
-            return
         photo = path.startswith(f"{PHOTOS}/")
         try:
             content = _read(entry, PHOTO_CAP + 1 if photo else TEXT_CAP)

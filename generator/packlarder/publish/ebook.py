@@ -3,7 +3,6 @@
 import uuid
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date
 from pathlib import Path
 from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 
@@ -42,12 +41,12 @@ class Item:
         return self.media_type == XHTML
 
 
-def build_ebook(sheet: BookSheet, *, theme: Path, out: Path, on: date) -> tuple[Fault, ...]:
-    """Write `book.epub` into `out`, dated `on`. Finds nothing wrong that the site has not told."""
+def build_ebook(sheet: BookSheet, *, theme: Path, out: Path) -> tuple[Fault, ...]:
+    """Write `book.epub` into `out`, dated by the book's day. Finds nothing wrong that the site has not told."""
     templates = make_templates(theme, TEMPLATES, SHARED)
     items = tuple(_items(sheet, templates, theme))
     package = templates.get_template("package.opf").render(
-        book=sheet, items=items, identifier=_identifier(sheet), on=on
+        book=sheet, items=items, identifier=_identifier(sheet), on=sheet.field.on
     )
     container = (theme / TEMPLATES / "container.xml").read_bytes()
     with ZipFile(out / FILE, "w") as archive:

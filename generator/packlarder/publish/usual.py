@@ -85,16 +85,20 @@ def words_of(theme: Path, language: str) -> Mapping[str, str]:
 
 
 def shared_context(book: BookSheet, words: Mapping[str, str], pages: tuple[SetPage, ...], to: To) -> dict[str, object]:
-    """Give what the templates of both name."""
+    """Give what the templates of both name; there, `to` gives nothing for what the book does not have."""
+    known = {
+        "dish": {sheet.id for sheet in book.dishes},
+        "component": {sheet.id for sheet in book.components},
+        "page": {page.id for page in pages},
+    }
     return {
         "book": book,
         "w": SimpleNamespace(**words),
         "groups": contents_of(book.indexes, book.dishes),
         "pages": pages,
-        "dish_ids": frozenset(sheet.id for sheet in book.dishes),
         "figures_of": lambda sheet: Figures(book.system, sheet.usual),
         "plain_figures": Figures(book.system),
-        "to": to,
+        "to": lambda kind, id: to(kind, id) if id in known[kind] else "",
     }
 
 

@@ -51,7 +51,8 @@ def schedule(plan: DishPlan, spells: Sequence[Spell]) -> tuple[Slot, ...]:
         end = start + spell.busy_min + spell.wait_min
         free = end if step.verb is Verb.WAIT else start + spell.busy_min
         latest = max(latest, end)
-        ready.update(dict.fromkeys(step.parts, end))
+        for part in step.parts:
+            ready[part] = end
         if step.verb is Verb.SOAK:
             soaking.update(step.parts)
         elif step.verb is Verb.DRAIN:

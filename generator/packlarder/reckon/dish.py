@@ -59,7 +59,7 @@ def work_out_each(
 def _for_servings(kept: Settled, servings: int, fuel_margin: float) -> DishSums:
     plan, conditions = kept.plan, kept.conditions
     parts = part_sums(plan, servings / plan.model.serves)
-    ledger = keep_ledger(plan, parts, servings, kept.boil_off_ml)
+    ledger = keep_ledger(plan, parts, servings, kept.waters)
     spells, heats = _spells(kept, parts, ledger)
     slots = schedule(plan, spells)
     energy_kj = sum(heats)
@@ -98,11 +98,10 @@ def _spells(kept: Settled, parts: Sequence[PartSums], ledger: Ledger) -> tuple[l
     """Give what each step takes of the clock, and the heat in kJ that it takes into the pot."""
     spells: list[Spell] = []
     heats: list[float] = []
-    of_steps = zip(kept.plan.steps, ledger.steps, kept.minutes, kept.cold_parts, strict=True)
-    for step, water, minutes, cold in of_steps:
-        heat_up_kj = flame.heat_up_kj(cold, parts, water, kept.conditions)
+    for water, minutes, cold in zip(ledger.steps, kept.minutes, kept.cold_parts, strict=True):
+        heat_up_kj = flame.heat_up_kj(cold, parts, water, kept.water_to_boil_k, kept.air_to_boil_k)
         cook_min = minutes.cook * water.rounds
-        heats.append(heat_up_kj + flame.cooking_kj(kept.plan, step, cook_min))
+        heats.append(heat_up_kj + minutes.cooking_kw * cook_min * 60)
         spells.append(
             Spell(
                 boil_up_min=minutes_to_heat(heat_up_kj, kept.power_kw, kept.efficiency) if heat_up_kj else 0.0,

@@ -15,7 +15,6 @@ from packlarder.reckon.records import Conditions, DishPlan, PartSums, PlannedSte
 
 boil_off_ml_per_min = cache(heat.boil_off_g_per_min)
 """Grams of water are mL here; the same few pots are asked for again and again."""
-_heat_to_boil_kj = cache(heat.heat_to_boil_kj)
 
 
 def stove_power_kw(plan: DishPlan) -> float:
@@ -66,27 +65,31 @@ def _on_flame(step: PlannedStep) -> bool:
     return step.verb is not None and VERBS[step.verb].on_stove and not step.heater
 
 
-def heat_up_kj(cold: Sequence[int], parts: Sequence[PartSums], water: StepWater, conditions: Conditions) -> float:
+def heat_up_kj(
+    cold: Sequence[int], parts: Sequence[PartSums], water: StepWater, water_to_boil_k: float, air_to_boil_k: float
+) -> float:
     """Give the heat that brings a step's fresh water, and what comes cold into its pot, to the boil.
 
     Hot water for a soak is brought to the boil as well: that is how it is known to be hot. What a part takes up in the
     pot was poured there and is counted with it; drained water and soaked food are taken to be as warm as the air.
     """
-    poured = _heat_to_boil_kj(water.hot_ml, conditions.water_c, conditions.height_m)
-    cool_ml = water.from_drain_ml + sum([parts[index].own_water_ml for index in cold])
-    if not cold and not cool_ml:
+    poured = heat.heat_capacity_kj_per_k(water.hot_ml) * water_to_boil_k if water.hot_ml else 0.0
+    if not cold and not water.from_drain_ml:
         return poured
-    food_g = sum([parts[index].dry_g for index in cold])
-    return poured + _heat_to_boil_kj(cool_ml, conditions.air_c, conditions.height_m, food_g)
+    cool_ml, food_g = water.from_drain_ml, 0.0
+    for index in cold:
+        cool_ml += parts[index].own_water_ml
+        food_g += parts[index].dry_g
+    return poured + heat.heat_capacity_kj_per_k(cool_ml, food_g) * air_to_boil_k
 
 
-def cooking_kj(plan: DishPlan, step: PlannedStep, cook_min: float) -> float:
-    """Give the heat that keeps a step cooking for all its rounds: a simmer, or a pan held hot."""
-    if step.verb is None or cook_min == 0:
+def cooking_kw(plan: DishPlan, step: PlannedStep) -> float:
+    """Give the heat that keeps a step on the flame cooking: a simmer, or a pan held hot."""
+    if step.verb is None or not _on_flame(step):
         return 0.0
     if VERBS[step.verb].dry_heat:
-        return PAN_FLAME.value * stove_power_kw(plan) * stove_efficiency(plan) * cook_min * 60
-    return heat.simmer_kj(pot_across_cm(plan, step), cook_min, lid=step.lid_on)
+        return PAN_FLAME.value * stove_power_kw(plan) * stove_efficiency(plan)
+    return heat.simmer_kw(pot_across_cm(plan, step), lid=step.lid_on)
 
 
 def steeped_c(

@@ -140,14 +140,16 @@ def share_out(total: float, parts: Sequence[float], step: int = 1) -> tuple[int,
     """
     whole = math.fsum(parts)
     count = steps(total, step)
-    if not (count >= 0 and all(0 <= part < math.inf for part in parts)) or (count and not whole):
+    if not (count >= 0 and 0 <= whole < math.inf and min(parts, default=0) >= 0) or (count and not whole):
         raise ValueError(f"{total} can not be shared out to {list(parts)}")
     exact = [count * part / whole if whole else 0.0 for part in parts]
     pieces = [math.floor(share) for share in exact]
-    most_cut_off = sorted(range(len(exact)), key=lambda at: pieces[at] - exact[at])
-    for at in most_cut_off[: count - sum(pieces)]:
-        pieces[at] += 1
-    return tuple(piece * step for piece in pieces)
+    left = count - sum(pieces)
+    if left:
+        most_cut_off = sorted(range(len(exact)), key=lambda at: pieces[at] - exact[at])
+        for at in most_cut_off[:left]:
+            pieces[at] += 1
+    return tuple(pieces) if step == 1 else tuple([piece * step for piece in pieces])
 
 
 def _form(tsp: float) -> _Form:

@@ -11,6 +11,8 @@ from packlarder.reckon.part_waters import poured_ml
 from packlarder.reckon.pots import rounds_of
 from packlarder.reckon.records import DishPlan, PartSums, PlannedStep
 
+GIVES_WATER = frozenset({Verb.SOAK, Verb.MIX, Verb.MOISTEN, Verb.POUR_OVER})
+"""Verbs that give a part water of its own."""
 _WARMER = tuple(Warmth)
 """From cold to boiling."""
 
@@ -30,6 +32,18 @@ class StepWater:
     hot_ml: float = 0.0
     heater_ml: float = 0.0
     rounds: int = 1
+
+
+_NONE = StepWater()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Steady:
+    """What of a step's water does not hang on servings: the parts it wets first, whether hot, one round's boil-off."""
+
+    wets: tuple[int, ...]
+    hot: bool
+    boil_off_ml: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,10 +66,10 @@ class Ledger:
 
 
 def keep_ledger(
-    plan: DishPlan, parts: Sequence[PartSums], servings: int, boil_off_ml_of: Sequence[float]
+    plan: DishPlan, parts: Sequence[PartSums], servings: int, steady: Sequence[Steady]
 ) -> Ledger:
-    """Follow the water through the steps. `boil_off_ml_of[i]` is what step i boils off in one round."""
-    desk = _Desk(plan, parts, servings, boil_off_ml_of)
+    """Follow the water through the steps; `steady[i]` is of step i."""
+    desk = _Desk(plan, parts, servings, steady)
     steps = tuple(desk.entered(step) for step in plan.steps)
     return Ledger(
         steps=steps,
@@ -78,13 +92,13 @@ class _Desk:
     """
 
     def __init__(
-        self, plan: DishPlan, parts: Sequence[PartSums], servings: int, boil_off_ml_of: Sequence[float]
+        self, plan: DishPlan, parts: Sequence[PartSums], servings: int, steady: Sequence[Steady]
     ) -> None:
         self.plan = plan
         self.parts = parts
         self.servings = servings
         self.scale = servings / plan.model.serves
-        self.boil_off_ml_of = boil_off_ml_of
+        self.steady = steady
         self.absorbed = [part.absorbed_ml if part.way is not Way.IN_THE_POT else None for part in parts]
         self.soaking: dict[int, float] = {}
         self.pots: dict[str, float] = {}
@@ -96,25 +110,27 @@ class _Desk:
     def entered(self, step: PlannedStep) -> StepWater:
         """Enter one step in the books."""
         if step.verb is None or step.verb is Verb.WAIT:
-            return StepWater()
+            return _NONE
         if step.verb is Verb.DRAIN:
             return self._drained(step.fate or Fate.AWAY)
         if step.heater:
             return StepWater(heater_ml=HEATER_WATER.value * self.servings)
-        if step.verb.value in (Way.SOAK, Way.MIX, Way.MOISTEN, Way.POUR_OVER):
-            return self._given(step)
+        if step.verb in GIVES_WATER:
+            return self._given(step, self.steady[step.index])
         return self._in_the_pot(step)
 
-    def _given(self, step: PlannedStep) -> StepWater:
-        wetted = [index for index in step.parts if self.plan.wetted_in[index] == step.index]
-        fresh = sum([self.parts[index].offered_ml for index in wetted])
-        drained = {index: water_ml for index in wetted if (water_ml := self.parts[index].drained_ml)}
-        if not wetted and step.given_ml is not None:  # more water for what was wetted before: it stays in
+    def _given(self, step: PlannedStep, steady: Steady) -> StepWater:
+        fresh = drained = 0.0
+        for index in steady.wets:
+            part = self.parts[index]
+            fresh += part.offered_ml
+            drained += part.drained_ml
+            if part.drained_ml:
+                self.soaking[index] = part.drained_ml
+        if not steady.wets and step.given_ml is not None:  # more water for what was wetted before: it stays in
             fresh = poured_ml(step.given_ml * self.scale)
-        self.soaking.update(drained)
-        self.in_food += fresh - sum(drained.values())
-        hot = 0.0 if bowl_warmth(self.plan, step) is Warmth.COLD else fresh
-        return StepWater(fresh_ml=fresh, hot_ml=hot)
+        self.in_food += fresh - drained
+        return StepWater(fresh_ml=fresh, hot_ml=fresh if steady.hot else 0.0)
 
     def _drained(self, fate: Fate) -> StepWater:
         """Pour off what lies around soaked parts, or else what is in the pot that was used last."""
@@ -136,7 +152,7 @@ class _Desk:
         standing = self.pots.get(step.pot, 0.0)
         before = standing + drained
         self._put_in(step)
-        per_round = self.boil_off_ml_of[step.index]
+        per_round = self.steady[step.index].boil_off_ml
         rounds, wanted = self._wanted(step, before, per_round)
         fresh = poured_ml(max(0.0, wanted - before)) if wanted is not None else 0.0
         self.pots[step.pot] = before + fresh
@@ -194,6 +210,15 @@ class _Desk:
         self.absorbed[index] = taken
         self.in_food += taken
         self.pots[pot] -= taken
+
+
+def steady_of(plan: DishPlan, step: PlannedStep, boil_off_ml: float) -> Steady:
+    """Work out once what of a step's water every number of servings shares."""
+    return Steady(
+        wets=tuple(index for index in step.parts if plan.wetted_in[index] == step.index),
+        hot=bowl_warmth(plan, step) is not Warmth.COLD,
+        boil_off_ml=boil_off_ml,
+    )
 
 
 def warmth_of(plan: DishPlan, step: PlannedStep, part: int) -> Warmth:

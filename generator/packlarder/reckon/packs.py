@@ -1,6 +1,6 @@
 """Packs: as the author wrote them, or worked out from what is RAW and from the moment at which it is used."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from packlarder.book.dish import Dish, Pack
 from packlarder.faults import Fault, Place, Severity
@@ -42,11 +42,14 @@ def plan_packs(
 def _written(
     pack: Pack, number: str, dish: Dish, parts: Sequence[PlannedPart], place: Place, faults: list[Fault]
 ) -> PlannedPack:
-    def found(names: Sequence[str], at: Place) -> tuple[int, ...]:
-        indexes = {name: find_part(dish, parts, name) for name in names}
-        faults.extend(unknown_part(name, parts, at) for name, index in indexes.items() if index is None)
-        return tuple(index for index in indexes.values() if index is not None)
+    def found(name: str, at: Place) -> Iterator[int]:
+        index = find_part(dish, parts, name)
+        if index is None:
+            faults.append(unknown_part(name, parts, at))
+        else:
+            yield index
 
+    holds = place.at("holds")
     inner = [(position, item) for position, item in enumerate(pack.holds) if not isinstance(item, str)]
     return PlannedPack(
         number=number,
@@ -55,13 +58,15 @@ def _written(
             index
             for position, item in enumerate(pack.holds)
             if isinstance(item, str)
-            for index in found([item], place.at(position))
+            for index in found(item, holds.at(position))
         ),
         inside=tuple(
             PlannedPack(
                 number=f"{number}.{order}",
                 called="",
-                parts=found(names, place.at(position)),
+                parts=tuple(
+                    index for at, name in enumerate(names) for index in found(name, holds.at(position, at))
+                ),
                 inside=(),
                 sachet=False,
                 written=True,

@@ -16,11 +16,13 @@ def check_waters(
     """Find the steps that have no water to work with."""
     faults: list[Fault] = []
     filled: set[str] = set()
-    drained = False
+    drained = soaking = False
     for step in steps:
         at = place.at("steps", step.index)
         if step.verb is Verb.DRAIN:
-            drained = drained or step.fate is Fate.INTO_THE_POT
+            if not (soaking or filled):
+                faults.append(_nothing_to_drain(at))
+            drained, soaking = drained or step.fate is Fate.INTO_THE_POT, False
         elif step.verb in IN_WATER:
             wet = any((wetted := wetted_in[part]) is not None and wetted < step.index for part in step.parts)
             if step.pot_ml is None and not (wet or drained or step.pot in filled):
@@ -28,6 +30,7 @@ def check_waters(
             filled.add(step.pot)
         elif _has_had_it(step, wetted_in):
             faults.append(_wetted_twice(step, parts, at))
+        soaking = soaking or step.verb is Verb.SOAK
     return faults
 
 
@@ -36,6 +39,15 @@ def _has_had_it(step: PlannedStep, wetted_in: Sequence[int | None]) -> bool:
     if step.verb is None or VERBS[step.verb].on_stove or not VERBS[step.verb].gives_water or not step.parts:
         return False
     return step.given_ml is None and all(wetted_in[part] != step.index for part in step.parts)
+
+
+def _nothing_to_drain(at: Place) -> Fault:
+    return Fault(
+        place=at.at("drain", spot=Spot.KEY),
+        code="nothing-to-drain",
+        message="no water stands around anything here: nothing was soaked or boiled since the last drain",
+        help="leave the step out, or soak before it",
+    )
 
 
 def _no_water(verb: Verb | None, at: Place) -> Fault:

@@ -5,17 +5,19 @@ from dataclasses import dataclass
 
 from packlarder.reckon import flame, nutrients
 from packlarder.reckon.heat import boiling_point_c
+from packlarder.reckon.ledger import Steady, steady_of
 from packlarder.reckon.records import Conditions, DishPlan, Nutrients, PlannedPart
 from packlarder.reckon.step_minutes import cook_minutes, hand_minutes, time_factor, wait_minutes
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StepMinutes:
-    """The minutes of a step: on the flame for one round, in hand, waiting by itself."""
+    """The minutes of a step: on the flame for one round, in hand, waiting by itself; the heat that keeps it cooking."""
 
     cook: float
     hand: float
     wait: float
+    cooking_kw: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,14 +42,16 @@ class Feeds:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Settled:
-    """A plan under given conditions; `minutes[i]`, `boil_off_ml[i]` (one round) and `cold_parts[i]` are of step i."""
+    """A plan under given conditions; `minutes[i]`, `waters[i]` and `cold_parts[i]` are of step i."""
 
     plan: DishPlan
     conditions: Conditions
     minutes: tuple[StepMinutes, ...]
-    boil_off_ml: tuple[float, ...]
+    waters: tuple[Steady, ...]
     cold_parts: tuple[tuple[int, ...], ...]
     boiling_c: float
+    water_to_boil_k: float
+    air_to_boil_k: float
     time_factor: float
     power_kw: float
     efficiency: float
@@ -61,18 +65,23 @@ def settle(plan: DishPlan, conditions: Conditions) -> Settled:
             cook=cook_minutes(plan, step, conditions),
             hand=hand_minutes(step),
             wait=wait_minutes(plan, step, conditions),
+            cooking_kw=flame.cooking_kw(plan, step),
         )
         for step in plan.steps
     )
+    boiling_c = boiling_point_c(conditions.height_m)
     return Settled(
         plan=plan,
         conditions=conditions,
         minutes=minutes,
-        boil_off_ml=tuple(
-            flame.boil_off_ml(plan, step, one.cook) for step, one in zip(plan.steps, minutes, strict=True)
+        waters=tuple(
+            steady_of(plan, step, flame.boil_off_ml(plan, step, one.cook))
+            for step, one in zip(plan.steps, minutes, strict=True)
         ),
         cold_parts=flame.cold_parts(plan),
-        boiling_c=boiling_point_c(conditions.height_m),
+        boiling_c=boiling_c,
+        water_to_boil_k=max(0.0, boiling_c - conditions.water_c),
+        air_to_boil_k=max(0.0, boiling_c - conditions.air_c),
         time_factor=max((time_factor(plan, step, conditions) for step in plan.steps), default=1.0),
         power_kw=flame.stove_power_kw(plan),
         efficiency=flame.stove_efficiency(plan),

@@ -8,11 +8,10 @@ from packlarder.figures.hands import HAND_MINUTES, HEATER_MINUTES
 from packlarder.figures.kinds import Cooking, Group
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon.heat import longer_at_height, longer_soak_at_height, longer_soak_in
-from packlarder.reckon.ledger import bowl_warmth
+from packlarder.reckon.ledger import GIVES_WATER, bowl_warmth
 from packlarder.reckon.records import ComponentSums, Conditions, DishPlan, PlannedStep
 
 IN_WATER = frozenset({Verb.BOIL, Verb.SIMMER})
-GIVES_WATER = frozenset({Verb.SOAK, Verb.MIX, Verb.MOISTEN, Verb.POUR_OVER})
 
 
 def cook_minutes(plan: DishPlan, step: PlannedStep, conditions: Conditions) -> float:

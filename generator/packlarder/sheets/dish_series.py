@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from packlarder.book.household import Household
+from packlarder.measure import kitchen_grams
 from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import DishPlan, DishSums, PartSums, StepSums
 from packlarder.sheets import series
@@ -29,6 +30,11 @@ class DishSeries:
     def weights(self) -> tuple[Printed, ...]:
         """The dry weight of each part, printed."""
         return tuple(series.weights([sums.parts[part.index].dry_g for sums in self.sums]) for part in self.plan.parts)
+
+    @cached_property
+    def printed_g(self) -> tuple[list[float], ...]:
+        """The grams of each part as printed, which are what adds up."""
+        return tuple([kitchen_grams(sums.parts[part.index].dry_g) for sums in self.sums] for part in self.plan.parts)
 
     @cached_property
     def measures(self) -> tuple[Printed, ...]:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from packlarder.measure import kitchen_grams, rounded
+from packlarder.measure import rounded
 from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import ComponentSums, PlannedPack
 from packlarder.sheets import series
@@ -49,11 +49,13 @@ def _row(dish: DishSeries, index: int) -> PartRow:
 def _fresh(dish: DishSeries, index: int) -> Printed:
     fresh_g = dish.of_part(index, lambda sums: sums.fresh_g)
     noun, weight = _counted(dish.plan.parts[index].component)
-    weights = series.weights(fresh_g)
     if not noun:
-        return weights
-    counts = series.counts([None if grams is None else grams / weight for grams in fresh_g], noun)
+        return series.weights(fresh_g)
     many = [grams is not None and _is_near_a_half(grams / weight) for grams in fresh_g]
+    counts = series.counts([None if grams is None else grams / weight for grams in fresh_g], noun)
+    if all(many):
+        return counts
+    weights = series.weights(fresh_g)
     return Printed(_either(many, counts.metric, weights.metric), _either(many, counts.us, weights.us))
 
 
@@ -95,9 +97,8 @@ def _pack(dish: DishSeries, pack: PlannedPack) -> PackRow:
 
 
 def _pack_weight(dish: DishSeries, pack: PlannedPack) -> Printed:
-    return series.total_weights(
-        [sum([kitchen_grams(sums.parts[index].dry_g) for index in pack.all_parts]) for sums in dish.sums]
-    )
+    held = [dish.printed_g[index] for index in pack.all_parts]
+    return series.total_weights([sum(grams) for grams in zip(*held, strict=True)] or [0.0] * dish.count)
 
 
 def _loose(dish: DishSeries, index: int) -> PackRow:

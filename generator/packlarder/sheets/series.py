@@ -1,6 +1,8 @@
 """Numbers for every number of servings, printed in both systems."""
 
+import math
 from collections.abc import Callable, Sequence
+from functools import cache
 
 from packlarder.measure import (
     NO_BREAK,
@@ -19,8 +21,8 @@ from packlarder.measure import (
 )
 from packlarder.measure.printing import amount, remembered
 from packlarder.measure.units import CUP, FLUID_OUNCE, TABLESPOON
-from packlarder.reckon import clock
 from packlarder.reckon.kitchen import in_halves, share_out, spoons
+from packlarder.sheets import words
 from packlarder.sheets.printed import NOTHING, Printed, same
 
 Numbers = Sequence[float | None]
@@ -82,14 +84,14 @@ def whole_minutes(numbers: Sequence[int]) -> Printed:
     return _same(numbers, to_the_minute)
 
 
-def clocks(numbers: Sequence[float]) -> Printed:
-    """Print times against the clock, rounded up so that nothing is taken before it is ready: 0:07, 1:15."""
-    return alike([_clock(clock.whole_minutes(number)) for number in numbers])
+def clocks(minutes: Sequence[int]) -> Printed:
+    """Print times against the clock: 0:07, 1:15."""
+    return alike([f"{number // 60}:{number % 60:02d}" for number in minutes])
 
 
-def bare_minutes(numbers: Sequence[float]) -> Printed:
+def bare_minutes(minutes: Sequence[int]) -> Printed:
     """Print times against the clock as bare minutes: 75."""
-    return alike([str(clock.whole_minutes(number)) for number in numbers])
+    return alike([str(number) for number in minutes])
 
 
 @remembered
@@ -121,6 +123,29 @@ def alike(texts: Sequence[str]) -> Printed:
     return Printed(found, found)
 
 
+def each_in(figure: Printed, phrase: str) -> Printed:
+    """Put each text of a figure into the place `water` of a phrase; nothing stays nothing."""
+
+    def within(texts: Sequence[str]) -> tuple[str, ...]:
+        return tuple(["" if text == NOTHING else phrase.format(water=text) for text in texts])
+
+    return Printed(within(figure.metric), within(figure.us))
+
+
+def both_of(one: Printed, other: Printed) -> Printed:
+    """Join two figures where both are there: this and that; else give the one that is."""
+
+    def joined(ones: Sequence[str], others: Sequence[str]) -> tuple[str, ...]:
+        return tuple([words.AND.join(filter(None, pair)) for pair in zip(ones, others, strict=True)])
+
+    return Printed(joined(one.metric, other.metric), joined(one.us, other.us))
+
+
+def or_else(figure: Printed, text: str) -> Printed:
+    """Put a text where a figure has none."""
+    return Printed(tuple([one or text for one in figure.metric]), tuple([one or text for one in figure.us]))
+
+
 def fixed(text: str, count: int) -> Printed:
     """Print a text that never changes."""
     return same(text, count)
@@ -133,21 +158,21 @@ def whole_ml(millilitres: float) -> str:
 
 def pieces_in_fluid_ounces(pieces_ml: Sequence[int]) -> tuple[str, ...]:
     """Print the pieces of a water in whole fl oz that add up to their total, rounded up."""
-    total = -(-sum(pieces_ml) // FLUID_OUNCE.size)
+    total = _ounces_up(sum(pieces_ml))
     return tuple([f"{ounces}{NO_BREAK}fl{NO_BREAK}oz" if ounces else NOTHING for ounces in share_out(total, pieces_ml)])
 
 
 def total_in_fluid_ounces(total_ml: int) -> str:
     """Print a water in whole fl oz, rounded up."""
-    return f"{-(-total_ml // FLUID_OUNCE.size):.0f}{NO_BREAK}fl{NO_BREAK}oz"
+    return f"{_ounces_up(total_ml)}{NO_BREAK}fl{NO_BREAK}oz"
+
+
+def _ounces_up(millilitres: float) -> int:
+    return math.ceil(millilitres / FLUID_OUNCE.size)
 
 
 def _cups_up(millilitres: float) -> str:
     return in_cups(millilitres, UP)
-
-
-def _clock(minutes: int) -> str:
-    return f"{minutes // 60}:{minutes % 60:02d}"
 
 
 def minutes_up(minutes: float) -> str:
@@ -162,7 +187,14 @@ def _about_cups(millilitres: float) -> str:
     return spoons(rounded(millilitres, TABLESPOON.size))
 
 
+@cache
+def _nothing(count: int) -> Printed:
+    return same(NOTHING, count)
+
+
 def _both(values: Numbers, metric: Callable[[float], str], us: Callable[[float], str]) -> Printed:
+    if not any(values):
+        return _nothing(len(values))
     return Printed(
         tuple([metric(value) if value else NOTHING for value in values]),
         tuple([us(value) if value else NOTHING for value in values]),
@@ -170,4 +202,6 @@ def _both(values: Numbers, metric: Callable[[float], str], us: Callable[[float],
 
 
 def _same(values: Numbers, text: Callable[[float], str]) -> Printed:
+    if not any(values):
+        return _nothing(len(values))
     return alike([text(value) if value else NOTHING for value in values])

@@ -1,17 +1,17 @@
 """The steps of a dish, set against the clock: the long line of the page and the short one of the booklet."""
 
-from collections import ChainMap
 from collections.abc import Sequence
 
 from packlarder.book.step import Fate, Verb
 from packlarder.figures.verbs import VERBS
+from packlarder.reckon.clock import whole_minutes
 from packlarder.reckon.ledger import bowl_warmth
 from packlarder.reckon.plan import IN_POT
 from packlarder.reckon.records import PlannedStep
 from packlarder.sheets import series, words
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import StepRow
-from packlarder.sheets.printed import NOTHING, Line, Printed, Run, Strong
+from packlarder.sheets.printed import Line, Printed, Run, Strong
 from packlarder.sheets.words import joined, lowered, opened, set_line
 
 
@@ -21,33 +21,38 @@ def step_rows(dish: DishSeries) -> tuple[StepRow, ...]:
 
 
 def _row(dish: DishSeries, step: PlannedStep) -> StepRow:
-    starts = dish.of_step(step.index, lambda sums: sums.start_min)
-    runs = _Runs(dish, step)
+    starts = [whole_minutes(sums.steps[step.index].start_min) for sums in dish.sums]
+    runs, phrase = _Runs(dish, step), _phrase(dish, step)
     return StepRow(
         clock=series.clocks(starts),
         minute=series.bare_minutes(starts),
         verb="" if step.verb is None else step.verb.value,
-        line=_line(step, runs, _with_amounts(dish, step)),
-        field_line=_line(step, runs, _by_pack(dish, step)),
+        line=_line(phrase, runs, _with_amounts(dish, step)),
+        field_line=_line(phrase, runs, _by_pack(dish, step)),
     )
 
 
-def _line(step: PlannedStep, runs: "_Runs", parts: Line) -> Line:
-    if step.verb is None:
-        return (step.sentence,)
-    phrase = words.STEPS[_phrase(runs.dish, step)] + words.TAIL
-    return _closed(_opened_line(set_line(phrase, ChainMap({"parts": parts}, runs))))
+def _line(phrase: str, runs: "_Runs", parts: Line) -> Line:
+    if not phrase:
+        return (runs.step.sentence,)
+    runs["parts"] = parts
+    return _closed(_opened_line(set_line(phrase, runs)))
 
 
 def _phrase(dish: DishSeries, step: PlannedStep) -> str:
-    """Give the key of the phrase for a step."""
-    if step.verb is Verb.DRAIN:
+    """Give the phrase for a step, empty for a sentence."""
+    return "" if step.verb is None else words.STEPS[_key(dish, step, step.verb)] + words.TAIL
+
+
+def _key(dish: DishSeries, step: PlannedStep, verb: Verb) -> str:
+    if verb is Verb.DRAIN:
         return (step.fate or Fate.AWAY).value
     if step.heater:
         return "heater"
-    if step.verb in (Verb.BOIL, Verb.SIMMER) and step.pot_ml is None:
-        return "in drained" if any(dish.of_step(step.index, lambda sums: sums.from_drain_ml)) else "cook on"
-    return "" if step.verb is None else step.verb.value
+    if verb in (Verb.BOIL, Verb.SIMMER):
+        gets_water = any(dish.of_step(step.index, lambda sums: sums.water_ml or sums.from_drain_ml))
+        return verb.value if gets_water else "cook on"
+    return verb.value
 
 
 class _Runs(dict[str, "Run | Line"]):
@@ -64,21 +69,24 @@ class _Runs(dict[str, "Run | Line"]):
         return made
 
     def _water(self) -> Run:
-        index = self.step.index
-        if self.step.verb is Verb.DRAIN:
-            return series.about(self.dish.of_step(index, lambda sums: sums.drained_ml))
         if self.step.heater:
-            return series.pours(self.dish.of_step(index, lambda sums: sums.heater_ml))
+            return series.pours(self.dish.of_step(self.step.index, lambda sums: sums.heater_ml))
+        return series.pours(self.dish.of_step(self.step.index, lambda sums: sums.water_ml))
+
+    def _about(self) -> Run:
+        drained = series.about(self.dish.of_step(self.step.index, lambda sums: sums.drained_ml))
+        return series.each_in(drained, words.ABOUT)
+
+    def _pot(self) -> Run:
+        """Set the water of a pot: what is poured, and what was drained for it."""
+        index = self.step.index
+        standing = any(self.dish.of_step(index, lambda sums: sums.standing_ml))
         poured = series.pours(self.dish.of_step(index, lambda sums: sums.water_ml))
-        return Printed(_or_no_more(poured.metric), _or_no_more(poured.us)) if self.step.pot_ml is not None else poured
-
-    def _more(self) -> Run:
-        waters = self.dish.of_step(self.step.index, lambda sums: sums.water_ml if sums.standing_ml else 0.0)
-        texts = tuple(words.MORE if water else "" for water in waters)
-        return Printed(texts, texts) if any(texts) else ""
-
-    def _drained(self) -> Run:
-        return series.about(self.dish.of_step(self.step.index, lambda sums: sums.from_drain_ml))
+        fresh = series.each_in(poured, words.MORE_WATER if standing else words.FRESH_WATER)
+        drained = self.dish.of_step(index, lambda sums: sums.from_drain_ml)
+        if any(drained):
+            fresh = series.both_of(fresh, series.each_in(series.about(drained), words.DRAINED_WATER))
+        return fresh if all(fresh.metric) else series.or_else(fresh, words.WATER_THERE)
 
     def _warmth(self) -> str:
         return bowl_warmth(self.dish.plan, self.step).value
@@ -92,10 +100,6 @@ class _Runs(dict[str, "Run | Line"]):
     def _wait(self) -> Line:
         waits = self.dish.of_step(self.step.index, lambda sums: sums.wait_min)
         return set_line(words.WAIT, self) if any(waits) else ()
-
-    def _again(self) -> Line:
-        drained = self.dish.of_step(self.step.index, lambda sums: sums.from_drain_ml)
-        return set_line(words.AGAIN, self) if any(drained) else ()
 
     def _stir(self) -> Line:
         stir = [self.dish.plan.parts[part].component.water for part in self.step.parts]
@@ -132,11 +136,6 @@ class _Runs(dict[str, "Run | Line"]):
 def _in_rounds(rounds: Sequence[float]) -> Printed:
     texts = tuple(words.ROUNDS.format(rounds=int(number)) if number > 1 else "" for number in rounds)
     return Printed(texts, texts)
-
-
-def _or_no_more(texts: Sequence[str]) -> tuple[str, ...]:
-    """Say that no fresh water is wanted where what was drained is enough."""
-    return tuple([words.NO_MORE if text == NOTHING else text for text in texts])
 
 
 def _with_amounts(dish: DishSeries, step: PlannedStep) -> Line:

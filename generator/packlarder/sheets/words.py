@@ -18,12 +18,11 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "mix": "{parts} with {water} {warmth} water until no dry lump is left{wait}",
         "moisten": "{parts} with {water} {warmth} water; leave {minutes}",
         "pour over": "{water} boiling water over {parts}; stir{stir}, close, wait {minutes}{cosy}",
-        "into the pot": "{parts}: pour the {water} into the pot",
-        "drunk": "{parts}: drink the {water}",
-        "away": "{parts}: pour the {water} away",
-        "boil": "{parts} in {water}{more} water{again}, {minutes}{rounds}{lid}",
-        "simmer": "{parts} in {water}{more} water{again}, {minutes}{rounds}{lid}",
-        "in drained": "{parts} in the {drained} drained, {minutes}{rounds}{lid}",
+        "into the pot": "{parts}: pour the water{about} into the pot",
+        "drunk": "{parts}: drink the water{about}",
+        "away": "{parts}: pour the water{about} away",
+        "boil": "{parts} in {pot}, {minutes}{rounds}{lid}",
+        "simmer": "{parts} in {pot}, {minutes}{rounds}{lid}",
         "cook on": "{parts}, {minutes}{rounds}{lid}",
         "fry": "{parts}, {minutes}{rounds}",
         "bake": "{parts}, {minutes}{rounds}{lid}",
@@ -34,9 +33,11 @@ STEPS: Mapping[str, str] = MappingProxyType(
     }
 )
 TAIL = "{until}{to}{warms}{say}"
-MORE = " more"
-NO_MORE = "no more"
-AGAIN = " and the {drained} drained"
+FRESH_WATER = "{water} water"
+MORE_WATER = "{water} more water"
+DRAINED_WATER = "the water drained (about {water})"
+WATER_THERE = "the water there"
+ABOUT = " (about {water})"
 ROUNDS = " in each of {rounds} equal rounds"
 ONLY_WARMS = ". It warms, it does not cook"
 UNTIL = ", until {until}"

@@ -1,0 +1,62 @@
+"""Values that know their bounds: outside of them a unit, a point or a nought has slipped."""
+
+from typing import Annotated
+
+from pydantic import AfterValidator, BeforeValidator, WithJsonSchema
+
+from packlarder.book.base import slip
+from packlarder.book.defaults import known
+from packlarder.book.fields import Degrees, Length, Power, Share, Volume, Whole
+from packlarder.measure import Quantity, written
+
+MOST_SERVINGS = 24
+"""Larger parties cook in several pots, and that is several dishes."""
+
+
+def _servings(value: object) -> object:
+    number = str(value).strip()
+    if number.isdecimal() and not 1 <= int(number[:9]) <= MOST_SERVINGS:
+        help = f"write a number from 1 to {MOST_SERVINGS}; for more people, cook it several times"
+        raise slip("out-of-range", f"{number[:9]} can not be meant here", help)
+    return value
+
+
+def _between(low: str, high: str) -> AfterValidator:
+    least, most = known(low).base, known(high).base
+
+    def check(quantity: Quantity) -> Quantity:
+        if not least <= quantity.base <= most:
+            raise slip("out-of-range", f"{written(quantity)} can not be meant here", f"from {low} to {high} fits here")
+        return quantity
+
+    return AfterValidator(check)
+
+
+Servings = Annotated[
+    Whole,
+    BeforeValidator(_servings),
+    WithJsonSchema({"type": ["integer", "string"], "minimum": 1, "maximum": MOST_SERVINGS}),
+]
+"""For how many."""
+Height = Annotated[Length, _between("0 m", "6000 m")]
+"""A height above the sea at which the boiling point is known (figures/air_and_water)."""
+AirDegrees = Annotated[Degrees, _between("-60 °C", "60 °C")]
+"""How warm air is where people cook."""
+ColdDegrees = Annotated[Degrees, _between("0 °C", "60 °C")]
+"""How warm water is before it is heated."""
+InsideDegrees = Annotated[Degrees, _between("30 °C", "250 °C")]
+"""How hot food gets inside, or under a lid."""
+PotVolume = Annotated[Volume, _between("100 mL", "50 L")]
+"""What a pot holds."""
+PotWidth = Annotated[Length, _between("4 cm", "80 cm")]
+"""How wide a pot is."""
+StovePower = Annotated[Power, _between("0.05 kW", "30 kW")]
+"""How strong a stove is."""
+Efficiency = Annotated[Share, _between("1 %", "100 %")]
+"""How much of a stove's heat reaches the pot."""
+Margin = Annotated[Share, _between("0 %", "200 %")]
+"""What is added on the safe side."""
+WaterShare = Annotated[Share, _between("0 %", "100 %")]
+"""How much of a food is water."""
+DryWaterShare = Annotated[Share, _between("0 %", "60 %")]
+"""How much of a dry food is water; what holds more is not dry."""

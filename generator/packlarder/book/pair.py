@@ -1,0 +1,32 @@
+"""A line of a list that is a name and its amount: `beef crumbles: 60 g`."""
+
+from packlarder.book.base import slip
+from packlarder.faults import Spot
+
+LONGEST = 40
+"""Characters of a name that an example repeats."""
+
+
+def name_with_amount(value: object, example: str) -> object:
+    """Let through a mapping of one key; raises slip(...) for what is nearly one."""
+    if isinstance(value, str):
+        raise slip("no-amount", f'"{value[:LONGEST]}" has no amount', f"write it like `{value[:LONGEST]}: {example}`")
+    if value is None or isinstance(value, list):
+        raise slip("no-amount", "a name with its amount is wanted here", f"write it like `leek rings: {example}`")
+    if isinstance(value, dict) and len(value) > 1:
+        first, second, *_ = value
+        message = f'"{first}" and "{second}" stand in one item of the list'
+        raise slip("two-in-one", message, "begin each on a line of its own with `- `", at=(second,), spot=Spot.KEY)
+    if isinstance(value, dict) and None in value.values():
+        (name,) = value
+        help = f"write it like `{name}: {example}`"
+        raise slip("no-amount", f'"{name}" has no amount', help, at=(name,), spot=Spot.KEY)
+    return value
+
+
+def not_all_bare(value: object, example: str) -> object:
+    """Let through what is no list of bare names; raises slip(...) once for such a list."""
+    if isinstance(value, list) and len(value) > 1 and all(isinstance(one, str) for one in value):
+        help = f"write a line for each, with its amount: `- {value[0][:LONGEST]}: {example}`"
+        raise slip("no-amount", "none of these has an amount", help)
+    return value

@@ -1,0 +1,42 @@
+"""What a component that could not be read is called, so that whoever names it is not blamed for it."""
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from pathlib import PurePosixPath
+
+from packlarder.book.book import COMPONENTS_FOLDER, spoken
+from packlarder.book.nodes import Node, read_yaml
+from packlarder.book.strict.source import readable
+from packlarder.book.wording import closest
+
+SUFFIXES = frozenset({".yaml", ".yml"})
+_NAME_LINE = re.compile(r"^name:[ \t]*[\"']?(?P<name>[^\"'#\r\n]+)", re.MULTILINE)
+
+
+def unread_components(files: Mapping[str, bytes], lost: Iterable[str], sound: Iterable[str]) -> dict[str, str]:
+    """Give the file for each word, as it is compared, that a component answers to whose file could not be read.
+
+    `lost` are files that could not even be opened; `sound` are the ids of the components that were read.
+    """
+    read = {f"{COMPONENTS_FOLDER}/{id}.yaml" for id in sound}
+    words: dict[str, str] = {}
+    for file in sorted({*files, *lost} - read):
+        path = PurePosixPath(file)
+        if path.parent.name == COMPONENTS_FOLDER and path.suffix.lower() in SUFFIXES:
+            words |= {spoken(word): file for word in (path.stem, *_called(file, files.get(file, b"")))}
+    return words
+
+
+def _called(file: str, data: bytes) -> Iterator[str]:
+    """Find the name and former ids in a file, whatever else is wrong with it; a mistyped `name` still tells."""
+    value = read_yaml(file, data).value
+    if value is None:
+        yield from (found["name"] for found in _NAME_LINE.finditer(readable(data)))
+        return
+    for key, said in value.items():
+        if closest(key, ("name", "formerly")):
+            yield from _texts(said)
+
+
+def _texts(said: Node) -> Iterator[str]:
+    yield from (one for one in (said if isinstance(said, list) else [said]) if isinstance(one, str))
