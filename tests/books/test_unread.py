@@ -31,7 +31,7 @@ def test_a_file_that_could_not_be_opened_is_not_told_again_by_who_names_it() -> 
         ("name: Lauch\nform\n", {"leek rings", "lauch"}),
         ('name: "Lauch"   # ours\nform\n', {"leek rings", "lauch"}),
         ("nmae: Lauch\nformerly: [old-leek, poireau]\n", {"leek rings", "lauch", "old leek", "poireau"}),
-        ("formerly: poireau\n", {"leek rings", "poireau"}),
+        ("formerly: poireau\nform: rings\n", {"leek rings", "poireau"}),
         ("name: [Lauch, Porree]\n", {"leek rings", "lauch", "porree"}),
         ("", {"leek rings"}),
     ],

@@ -69,7 +69,7 @@ def open_page(browser: Browser, site: Path) -> Iterator[Open]:
             context = browser.new_context(
                 viewport={"width": size[0], "height": size[1]},
                 # The library knows the two words as literals, not as text.
-                color_scheme=scheme,  # type: ignore[arg-type]
+                color_scheme=scheme,  # type: ignore[arg-type]  # the library wants a literal
                 java_script_enabled=scripts,
             )
             contexts.append(context)

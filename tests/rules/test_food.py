@@ -3,11 +3,12 @@
 import pytest
 from tests.rules.build import build
 
+from packlarder.figures.temperatures import Authority
 from packlarder.safety.food import follow, wet_from_the_start
 from packlarder.safety.journey import Journey, Trail, Why
 
 
-def trail(parts: str, *steps: str, authority: str = "USDA FSIS") -> Trail:
+def trail(parts: str, *steps: str, authority: Authority = Authority.USDA_FSIS) -> Trail:
     """Follow a dish of these parts (in grams) through these steps, each in YAML's short form."""
     case = build(f"dish: {{parts: [{parts}], steps: [{', '.join(steps)}]}}")
     assert case.plan is not None

@@ -95,4 +95,4 @@ def dish(
     )
     empty += ("allergens", "traces", "origins", "missing", "tried", "learnt", "notes")
     # The record checks nothing by itself; a wrong name fails here, a wrong type in the test that uses it.
-    return DishSheet(**dict.fromkeys(empty, ()) | known | more)  # type: ignore[arg-type]
+    return DishSheet(**dict.fromkeys(empty, ()) | known | more)  # type: ignore[arg-type]  # made by field name

@@ -16,6 +16,7 @@ from packlarder.book.book import (
     HOUSEHOLD_FILE,
     PAGES_FOLDER,
     Book,
+    component_place,
 )
 from packlarder.book.called_alike import files_called_alike, foods_called_alike
 from packlarder.book.component import Component
@@ -56,13 +57,11 @@ def read_book(files: Mapping[str, bytes], lost: Iterable[str] = ()) -> ReadBook:
     lost = frozenset(lost)
     household = _household(files, faults)
     foods = _foods(files, faults)
-    components = _folder(Component, COMPONENTS_FOLDER, files, faults)
+    components = _components(files, faults)
     dishes = _folder(Dish, DISHES_FOLDER, files, faults)
+    faults += files_called_alike(DISHES_FOLDER, dishes)
     pages = _pages(files, faults)
     faults += _strays(files)
-    alike = files_called_alike(COMPONENTS_FOLDER, components)
-    components = {id: one for id, one in components.items() if f"{COMPONENTS_FOLDER}/{id}{YAML}" not in _files(alike)}
-    faults += (*alike, *files_called_alike(DISHES_FOLDER, dishes))
     if household is None:
         return ReadBook(book=None, faults=tuple(faults))
     book = Book(
@@ -105,6 +104,14 @@ def _foods(files: Mapping[str, bytes], faults: list[Fault]) -> dict[str, OwnFood
     faults += alike
     left_out = {fault.place.path[0] for fault in alike}
     return {id: food for id, food in foods.items() if id not in left_out}
+
+
+def _components(files: Mapping[str, bytes], faults: list[Fault]) -> dict[str, Component]:
+    """Read the components; one that is called like another is told and left out."""
+    components = _folder(Component, COMPONENTS_FOLDER, files, faults)
+    alike = files_called_alike(COMPONENTS_FOLDER, components)
+    faults += alike
+    return {id: one for id, one in components.items() if component_place(id).file not in _files(alike)}
 
 
 ModelT = TypeVar("ModelT")

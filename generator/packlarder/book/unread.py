@@ -2,14 +2,16 @@
 
 import re
 from collections.abc import Iterable, Iterator, Mapping
+from difflib import get_close_matches
 from pathlib import PurePosixPath
 
 from packlarder.book.book import COMPONENTS_FOLDER, spoken
 from packlarder.book.nodes import Node, read_yaml
 from packlarder.book.strict.source import readable
-from packlarder.book.wording import closest
 
 SUFFIXES = frozenset({".yaml", ".yml"})
+ALIKE = 0.75
+"""How alike a mistyped key must be: `nmae` is name, `form` is not formerly."""
 _NAME_LINE = re.compile(r"^name:[ \t]*[\"']?(?P<name>[^\"'#\r\n]+)", re.MULTILINE)
 
 
@@ -34,7 +36,7 @@ def _called(file: str, data: bytes) -> Iterator[str]:
         yield from (found["name"] for found in _NAME_LINE.finditer(readable(data)))
         return
     for key, said in value.items():
-        if closest(key, ("name", "formerly")):
+        if get_close_matches(key.lower(), ("name", "formerly"), cutoff=ALIKE):
             yield from _texts(said)
 
 

@@ -72,7 +72,7 @@ def progress(total: int) -> Iterator[Callable[[str, float], None]]:
     with tqdm(total=total, file=sys.stderr, leave=False, ncols=80, bar_format=BAR) as bar:
 
         def show(work: str, done: float) -> None:
-            bar.set_description_str(work, refresh=False)
             bar.update(done - bar.n)
+            bar.set_description_str(work, refresh=work != bar.desc)
 
         yield show

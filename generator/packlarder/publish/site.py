@@ -37,8 +37,8 @@ def build_site(
     """Write the site of a book under `out` and give what is wrong with the pages people wrote by hand.
 
     Nothing under `out` is removed. With `only`, a set of addresses (`dishes/egg-pan.html`), just those pages are
-    written and no font or photo; those in `without` are left to somebody else. `preview` is a script that every page then runs too, free to talk to where it came
-    from.
+    written and no font or photo; those in `without` are left to somebody else. `preview` is a script that every page
+    then runs too, free to talk to where it came from.
     """
     site = theme / "site"
     words = read_words(site / "words", sheet.language)
@@ -116,7 +116,7 @@ class _Publisher(BasePlugin):  # type: ignore[no-untyped-call, type-arg]  # a pl
     def on_page_context(self, context: TemplateContext, *, page: Page, **_: object) -> TemplateContext:
         """Give the template the page's sheet."""
         # MkDocs types its context as closed; the names added here are ours.
-        context.update(self._context.of(self._pages[page.file.src_uri]))  # type: ignore[typeddict-item]
+        context.update(self._context.of(self._pages[page.file.src_uri]))  # type: ignore[typeddict-item]  # see above
         return context
 
     def on_post_page(self, output: str, **_: object) -> str:

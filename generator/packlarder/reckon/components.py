@@ -27,6 +27,7 @@ class _Origin:
 
     kind: Kind
     kinds: frozenset[Kind]
+    uncooked: frozenset[Kind]
     water: float | None
     nutrients: Nutrients
     cooking: Cooking
@@ -118,12 +119,14 @@ class _Desk:
 
 def _of_food(food: Food, went_in: WentIn | None) -> _Origin:
     water = food.nutrients.water_g
+    cooking = must_be_cooked(food.kind, food.state, went_in)
     return _Origin(
         kind=food.kind,
         kinds=frozenset({food.kind}),
+        uncooked=frozenset() if cooking is Cooking.NO else frozenset({food.kind}),
         water=None if water is None else water / 100,
         nutrients=nutrients.per_gram(food.nutrients),
-        cooking=must_be_cooked(food.kind, food.state, went_in),
+        cooking=cooking,
         allergens=frozenset(food.allergens),
         traces=frozenset(),
         measures=tuple((f"{one.amount:g} {one.unit}", one.grams) for one in food.measures),
@@ -135,6 +138,7 @@ def _of_component(sums: ComponentSums) -> _Origin:
     return _Origin(
         kind=min(sums.kinds),
         kinds=sums.kinds,
+        uncooked=sums.uncooked,
         water=sums.yielded.dry_water if sums.yielded else None,
         nutrients=sums.nutrients,
         cooking=sums.must_be_cooked,
@@ -151,6 +155,7 @@ def _of_several(pieces: list[_Origin], weights: list[float], went_in: WentIn | N
     return _Origin(
         kind=pieces[weights.index(max(weights))].kind,
         kinds=frozenset().union(*(piece.kinds for piece in pieces)),
+        uncooked=frozenset() if cooked else frozenset().union(*(piece.uncooked for piece in pieces)),
         water=None if None in waters else sum(weighed) / total,
         nutrients=nutrients.blended([piece.nutrients for piece in pieces], [weight / total for weight in weights]),
         cooking=Cooking.NO if cooked else strictest(piece.cooking for piece in pieces),
@@ -177,6 +182,7 @@ def _component_sums(id: str, model: Component, origin: _Origin) -> ComponentSums
         id=id,
         model=model,
         kinds=origin.kinds,
+        uncooked=origin.uncooked or (origin.kinds if model.must_be_cooked else frozenset()),
         must_be_cooked=strictest((origin.cooking, model.must_be_cooked or Cooking.NO)),
         allergens=origin.allergens | frozenset(model.contains),
         traces=(origin.traces | frozenset(model.may_contain)) - frozenset(model.contains),

@@ -65,9 +65,7 @@ class Ledger:
     short: tuple[int, ...]
 
 
-def keep_ledger(
-    plan: DishPlan, parts: Sequence[PartSums], servings: int, steady: Sequence[Steady]
-) -> Ledger:
+def keep_ledger(plan: DishPlan, parts: Sequence[PartSums], servings: int, steady: Sequence[Steady]) -> Ledger:
     """Follow the water through the steps; `steady[i]` is of step i."""
     desk = _Desk(plan, parts, servings, steady)
     steps = tuple(desk.entered(step) for step in plan.steps)
@@ -91,9 +89,7 @@ class _Desk:
     drained for the next pot to be used.
     """
 
-    def __init__(
-        self, plan: DishPlan, parts: Sequence[PartSums], servings: int, steady: Sequence[Steady]
-    ) -> None:
+    def __init__(self, plan: DishPlan, parts: Sequence[PartSums], servings: int, steady: Sequence[Steady]) -> None:
         self.plan = plan
         self.parts = parts
         self.servings = servings

@@ -12,7 +12,7 @@ from packlarder.book.step import Verb
 from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.reckon.packs import plan_packs
 from packlarder.reckon.parts import plan_parts
-from packlarder.reckon.plan_steps import plan_steps
+from packlarder.reckon.plan_steps import plan_steps, unknown_pot
 from packlarder.reckon.plan_waters import check_waters
 from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart, PlannedStep
 
@@ -20,6 +20,10 @@ GIVES_WATER: Mapping[Verb, Way] = MappingProxyType(
     {Verb.SOAK: Way.SOAK, Verb.MIX: Way.MIX, Verb.MOISTEN: Way.MOISTEN, Verb.POUR_OVER: Way.POUR_OVER}
 )
 """Verbs that give a part water of its own."""
+MISNAMED = frozenset({"unknown-part", "part-twice"})
+"""Slips after which nothing more can be said of a dish."""
+FOLLOWS = frozenset({"not-packed", "packed-twice"})
+"""What only follows from them."""
 IN_POT = frozenset({Verb.BOIL, Verb.SIMMER, Verb.STIR_IN, Verb.WARM})
 """Verbs in which a part that is still dry takes its water in the pot."""
 
@@ -36,6 +40,8 @@ def plan_dish(
     steps = plan_steps(dish, book.household, parts, place, faults)
     ways = tuple(way_of(part, steps) for part in parts)
     packs = plan_packs(dish, parts, steps, place, faults)
+    if any(fault.code in MISNAMED for fault in faults):
+        return None, tuple(fault for fault in faults if fault.code not in FOLLOWS)
     packed = {index for pack in packs for index in pack.all_parts}
     stove = _stove(dish, book.household, place, faults)
     wetted_in = tuple(_wetted_in(part, steps) for part in parts)
@@ -52,7 +58,7 @@ def plan_dish(
         wetted_in=wetted_in,
         stove_name=stove,
         stove=book.household.stoves[stove],
-        pot_name=dish.pot or book.household.usual_conditions.pot,
+        pot_name=_pot(dish, book.household, place, faults),
         pots=MappingProxyType(book.household.pots),
     )
     return plan, tuple(faults)
@@ -83,6 +89,15 @@ def _stove(dish: Dish, household: Household, place: Place, faults: list[Fault]) 
         message = f'no stove is called "{wanted}"'
         faults.append(Fault(place=place.at("stove"), code="unknown-stove", message=message, help=known))
     return next(iter(household.stoves))
+
+
+def _pot(dish: Dish, household: Household, place: Place, faults: list[Fault]) -> str:
+    wanted = dish.pot or household.usual_conditions.pot
+    if wanted in household.pots:
+        return wanted
+    if dish.pot:
+        faults.append(unknown_pot(wanted, household, place.at("pot")))
+    return next(iter(household.pots))
 
 
 def _unused(parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], place: Place) -> list[Fault]:

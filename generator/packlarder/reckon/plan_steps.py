@@ -77,12 +77,17 @@ class _Desk:
         if wanted in self.household.pots:
             return wanted
         if step.pot:
-            known = _known(wanted, tuple(self.household.pots))
-            self._fault(place.at("pot"), "unknown-pot", f'no pot is called "{wanted}"', known)
+            self.faults.append(unknown_pot(wanted, self.household, place.at("pot")))
         return next(iter(self.household.pots))
 
     def _fault(self, place: Place, code: str, message: str, help: str) -> None:
         self.faults.append(Fault(place=place, code=code, message=message, help=help))
+
+
+def unknown_pot(wanted: str, household: Household, place: Place) -> Fault:
+    """Say that a dish or step names a pot that the household has not."""
+    known = _known(wanted, tuple(household.pots))
+    return Fault(place=place, code="unknown-pot", message=f'no pot is called "{wanted}"', help=known)
 
 
 def _known(wanted: str, names: Sequence[str]) -> str:

@@ -75,13 +75,15 @@ class WaterPerGram:
 class ComponentSums:
     """A component worked out.
 
-    `kinds` are the kinds of all foods in it. `must_be_cooked` counts what the household raised. `grams_per` maps a
-    measure's word (`mL`, or a noun such as `portion`) to dry grams; `fresh_grams_per` a noun (`egg`) to fresh grams.
+    `kinds` are the kinds of all foods in it, `uncooked` those that must still be cooked. `must_be_cooked` counts what
+    the household raised. `grams_per` maps a measure's word (`mL`, or a noun such as `portion`) to dry grams;
+    `fresh_grams_per` a noun (`egg`) to fresh grams.
     """
 
     id: str
     model: Component
     kinds: frozenset[Kind]
+    uncooked: frozenset[Kind]
     must_be_cooked: Cooking
     allergens: frozenset[Allergen]
     traces: frozenset[Allergen]

@@ -5,7 +5,7 @@ from packlarder.book.step import Verb
 from packlarder.figures.cooking import SOAK_ENERGIES, Z_VALUES, Soaks, Softens
 from packlarder.figures.dryness import Drying
 from packlarder.figures.hands import HAND_MINUTES, HEATER_MINUTES
-from packlarder.figures.kinds import Cooking, Group
+from packlarder.figures.kinds import Group
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon.heat import longer_at_height, longer_soak_at_height, longer_soak_in
 from packlarder.reckon.ledger import GIVES_WATER, bowl_warmth
@@ -31,9 +31,7 @@ def time_factor(plan: DishPlan, step: PlannedStep, conditions: Conditions) -> fl
 
 def softens_of(component: ComponentSums) -> frozenset[Softens]:
     """Give the classes by which what is not yet cooked softens; none for what was cooked before it was dried."""
-    if component.must_be_cooked is Cooking.NO:
-        return frozenset()
-    rules = [kind.rules.softens for kind in component.kinds if kind.rules.uncooked is not Cooking.NO]
+    rules = [kind.rules.softens for kind in component.uncooked]
     return frozenset(softens for softens in rules if softens is not None)
 
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 
 from packlarder.book.step import Fate, Step, Verb
 from packlarder.figures.kinds import Cooking
+from packlarder.figures.temperatures import Authority
 from packlarder.figures.verbs import VERBS, Heats, VerbFigures, Wets
 from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart, PlannedStep
 from packlarder.safety.heat import temperature_of
@@ -21,7 +22,7 @@ WET_ABOVE = 0.25
 """A food that holds more water than this needs none before it is heated: it is not dry."""
 
 
-def follow(plan: DishPlan, authority: str) -> Trail:
+def follow(plan: DishPlan, authority: Authority) -> Trail:
     """Follow every part of a dish through its steps; `authority` is whose cooking temperatures count."""
     walk = _Walk(plan=plan, authority=authority, parts=[_Part.of(part) for part in plan.parts])
     for step in plan.steps:
@@ -86,7 +87,7 @@ class _Pot:
 @dataclass(slots=True, kw_only=True)
 class _Walk:
     plan: DishPlan
-    authority: str
+    authority: Authority
     parts: list[_Part]
     pots: dict[str, _Pot] = field(default_factory=dict)
     mixed: dict[int, set[int]] = field(default_factory=dict)

@@ -3,21 +3,13 @@
 from functools import cache
 
 from packlarder.figures.kinds import Cooking, Doneness, Group, Kind, WentIn, doneness_of
-from packlarder.figures.temperatures import DEFAULT_AUTHORITY, Authority, CookingTemperature, cooking_temperature
+from packlarder.figures.temperatures import Authority, CookingTemperature, cooking_temperature
 from packlarder.reckon.records import ComponentSums
 
 
-def authority_called(name: str) -> Authority:
-    """Give the authority of that name; the default for a name that is none (the reader says so)."""
-    return _AUTHORITIES.get(name.casefold(), DEFAULT_AUTHORITY)
-
-
 def raw_kinds(sums: ComponentSums) -> frozenset[Kind]:
-    """Give the kinds in a component that are raw and must be cooked to be safe.
-
-    Of a mix it is not known which of its foods were cooked: all that could be raw count.
-    """
-    return _must_be_safe(sums.kinds) if sums.raw else frozenset()
+    """Give the kinds in a component that are raw and must be cooked to be safe."""
+    return _must_be_safe(sums.uncooked) if sums.raw else frozenset()
 
 
 def rows_asked(sums: ComponentSums) -> frozenset[Doneness]:
@@ -27,20 +19,20 @@ def rows_asked(sums: ComponentSums) -> frozenset[Doneness]:
     a whole meal; home-dried ham has its own row.
     """
     if sums.raw:
-        return _raw_rows(sums.kinds)
+        return _raw_rows(sums.uncooked)
     whole_meal = len(sums.model.made_of) > 1 and sums.model.went_in is WentIn.COOKED
     return _cooked_rows(sums.kinds) | (_LEFTOVERS if whole_meal else frozenset())
 
 
-def temperature_of(sums: ComponentSums, authority: str) -> CookingTemperature | None:
+def temperature_of(sums: ComponentSums, authority: Authority) -> CookingTemperature | None:
     """Give the highest temperature that a component's foods ask for, raw or cooked before; None if none is known."""
     return hottest(rows_asked(sums), authority)
 
 
 @cache
-def hottest(rows: frozenset[Doneness], authority: str) -> CookingTemperature | None:
+def hottest(rows: frozenset[Doneness], authority: Authority) -> CookingTemperature | None:
     """Give the highest temperature that any of the rows asks for; None if there is no row."""
-    found = (cooking_temperature(authority_called(authority), row) for row in sorted(rows))
+    found = (cooking_temperature(authority, row) for row in sorted(rows))
     return max(found, key=lambda one: one.temp_c, default=None)
 
 
@@ -74,4 +66,3 @@ def _must_be_safe(kinds: frozenset[Kind]) -> frozenset[Kind]:
 
 
 _LEFTOVERS = frozenset({Doneness.COOKED_BEFORE})
-_AUTHORITIES = {one.casefold(): one for one in Authority}

@@ -93,17 +93,13 @@ def method_of(dish: DishSeries) -> str:
 
 def done_when(dish: DishSeries) -> str:
     """Say how to tell that what must be cooked to be edible is done; what is RAW has a line of its own."""
-    kinds = sorted({kind for part in dish.plan.parts if _edible_once_cooked(part) for kind in part.component.kinds})
+    kinds = sorted({kind for part in dish.plan.parts if _edible_once_cooked(part) for kind in part.component.uncooked})
     told = [kind.rules.done_when for kind in kinds if kind.rules.uncooked is Cooking.TO_BE_EDIBLE]
     return "; ".join(dict.fromkeys(text for text in told if text))
 
 
 def _edible_once_cooked(part: PlannedPart) -> bool:
     return part.component.must_be_cooked is Cooking.TO_BE_EDIBLE
-
-
-def _uncooked(cooking: Cooking) -> bool:
-    return cooking is not Cooking.NO
 
 
 def _traces(dish: DishSeries) -> tuple[str, ...]:
@@ -187,8 +183,8 @@ def _done(dish: DishSeries, raw: Sequence[PlannedPart]) -> Line:
     asked = [
         cooking_temperature(dish.household.authority, doneness).temp_c
         for part in raw
-        for kind in part.component.kinds
-        if (doneness := doneness_of(kind, cooked_before=False)) is not None and _uncooked(kind.rules.uncooked)
+        for kind in part.component.uncooked
+        if (doneness := doneness_of(kind, cooked_before=False)) is not None
     ]
     if not asked:
         return (told,)
@@ -197,7 +193,7 @@ def _done(dish: DishSeries, raw: Sequence[PlannedPart]) -> Line:
 
 def _tell(part: PlannedPart) -> str:
     return "; ".join(
-        kind.rules.done_when for kind in sorted(part.component.kinds) if kind.rules.uncooked is Cooking.TO_BE_SAFE
+        kind.rules.done_when for kind in sorted(part.component.uncooked) if kind.rules.uncooked is Cooking.TO_BE_SAFE
     )
 
 

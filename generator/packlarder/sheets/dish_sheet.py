@@ -56,7 +56,7 @@ class PackItem:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PackRow:
-    """A pack: `number` is `1`, `2`, ... in order of opening, `1.1` inside pack 1, empty for what has a tub of its own."""
+    """A pack: `number` is `1`, `2`, ... in order of opening, `1.1` inside pack 1, empty for a tub of its own."""
 
     number: str
     items: tuple[PackItem, ...]
