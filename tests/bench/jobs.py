@@ -34,9 +34,9 @@ def check(folder: Path) -> Told:
 
 def site(folder: Path) -> Told:
     """Build the whole site, from the files on."""
-    from packlarder.publish.site import build_site
+    from packlarder.publish.site_shares import build_site_in_shares
 
-    build_site(_sheet(folder), theme=theme_folder(), out=folder / "site")
+    build_site_in_shares(_sheet(folder), theme=theme_folder(), out=folder / "site")
     return {"pages": float(sum(1 for _ in (folder / "site").rglob("*.html")))}
 
 
@@ -51,7 +51,7 @@ def write_markdown(folder: Path) -> Told:
 
 
 def stock(folder: Path) -> Told:
-    """Build the Markdown with MkDocs and its stock theme, without its search index."""
+    """Build the Markdown with MkDocs as it comes: its stock theme, its stock settings."""
     from mkdocs.commands.build import build
     from mkdocs.config.defaults import MkDocsConfig
 
@@ -60,8 +60,6 @@ def stock(folder: Path) -> Told:
         "site_name": "The same text",
         "docs_dir": str(folder / "markdown"),
         "site_dir": str(folder / "stock"),
-        "use_directory_urls": False,
-        "plugins": [],
     }
     config.load_dict(settings)
     errors, _ = config.validate()

@@ -1,15 +1,19 @@
 """Pages of the site in a real browser, opened from disk."""
 
 import re
+import unicodedata
 from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from tests.browser.conftest import DESK, PHONE, Open
+from playwright.sync_api import Browser
+from pypdf import PdfReader
+from tests.browser.conftest import DESK, PHONE, THEME, Open
 from tests.site.samples import BOOK
 from tests.site.test_site_html import KINDS
 
-from packlarder.sheets.printed import Printed
+from packlarder.publish.single import build_single
+from packlarder.sheets.printed import Printed, System, plain
 
 PAN = "dishes/egg-and-leek-pan.html"
 DISH = BOOK.dishes[0]
@@ -19,6 +23,11 @@ CARRY = DISH.strip[0].figure
 def bare(text: str | None) -> str:
     """Give a text with its spaces as one plain space."""
     return re.sub(r"\s+", " ", text or "").strip()
+
+
+def letters(text: str) -> str:
+    """Give the letters of a text: without spaces, small, each letter of a ligature by itself."""
+    return "".join(unicodedata.normalize("NFKC", text).lower().split())
 
 
 def texts(figure: Printed, *, servings: int, us: bool = False) -> str:
@@ -37,7 +46,7 @@ def test_no_page_scrolls_sideways(open_page: Open, kind: str, size: tuple[int, i
     assert page.evaluate("document.documentElement.scrollWidth") <= size[0]
     stray = page.evaluate(
         "[...document.querySelectorAll('main *, header *, footer *')]"
-        ".filter(e => !e.closest('.unseen, .fold thead, .every thead'))"
+        ".filter(e => !e.closest('.unseen, .fold thead, .every thead, .sources thead'))"
         ".filter(e => e.getBoundingClientRect().right > innerWidth + 1).map(e => e.outerHTML.slice(0, 80))"
     )
     assert stray == []
@@ -53,6 +62,31 @@ def test_a_wet_thumb_finds_its_target(open_page: Open, kind: str) -> None:
     )
     assert low == []
     assert page.evaluate("parseFloat(getComputedStyle(document.body).fontSize)") >= 17
+
+
+def test_on_a_phone_the_steps_are_one_touch_away(open_page: Open) -> None:
+    """The links to parts, packs, steps and cautions stand before the RAW box, 44 px high; a touch shows the steps."""
+    page = open_page(PAN, size=PHONE).page
+    links = page.locator(".within a")
+    assert [bare(text) for text in links.all_text_contents()] == ["Parts", "Packs", "Steps", "Cautions"]
+    boxes = [link.bounding_box() for link in links.all()]
+    assert all(box and box["height"] >= 43.5 for box in boxes)
+    raw = page.locator(".rawbox").bounding_box()
+    assert raw
+    assert boxes[0]
+    assert boxes[0]["y"] < raw["y"]
+    links.nth(2).click()
+    assert 0 <= page.evaluate("document.getElementById('steps').getBoundingClientRect().top") < 100
+    assert bare(page.locator(".for").text_content()) == "for 2 servings"
+
+
+def test_sources_open_without_scripts(open_page: Open) -> None:
+    """Where the cautions come from is out of sight until asked for, and needs no script."""
+    page = open_page(PAN, size=PHONE, scripts=False).page
+    source = page.locator(".from li").first
+    assert not source.is_visible()
+    page.locator(".from summary").click()
+    assert source.is_visible()
 
 
 def test_fonts_and_styles_load_from_disk(open_page: Open) -> None:
@@ -136,7 +170,7 @@ def test_with_scripts_off_the_usual_servings_are_there(open_page: Open) -> None:
     assert page.locator("button:visible").count() == 0
     assert bare(page.locator(".for").text_content()) == "for 2 servings"
     assert bare(page.locator(".strip dd").first.text_content()) == texts(CARRY, servings=2)
-    page.locator("summary").click()
+    page.locator(".every summary").click()
     row = page.locator(".every tr", has_text="Water to carry").locator("td")
     assert bare(row.nth(11).text_content()) == texts(CARRY, servings=12)
     assert row.nth(11).is_visible()
@@ -219,3 +253,38 @@ def test_paper_shows_the_servings_chosen_and_no_controls(open_page: Open) -> Non
     assert page.locator(".for").is_visible()
     assert bare(page.locator(".for").text_content()) == "for 3 servings"
     assert page.evaluate("getComputedStyle(document.body).color") == "rgb(0, 0, 0)"
+
+
+def test_a_dish_is_one_or_two_sheets_of_paper(open_page: Open, tmp_path: Path) -> None:
+    """A dish prints on two pages of A4 at most, its steps on one of them, without sources or the table for all."""
+    page = open_page(PAN).page
+    page.evaluate("for (const part of document.querySelectorAll('details')) part.open = true")
+    paper = tmp_path / "pan.pdf"
+    page.pdf(path=paper, format="A4")
+    pages = [letters(sheet.extract_text()) for sheet in PdfReader(paper).pages]
+    assert len(pages) <= 2
+    steps = [letters(plain(step.line, System.METRIC, DISH.usual)) for step in DISH.steps]
+    assert any(all(step in text for step in steps) for text in pages)
+    assert not any(letters(text) in page for page in pages for text in ("USDA FSIS", "For 1 to 12 servings", "metric"))
+
+
+def test_the_foot_of_the_pocket_file_covers_no_words(browser: Browser, tmp_path: Path) -> None:
+    """Contents and Night stand on a bar as wide as the window, and the last line of the file ends above it."""
+    build_single(BOOK, theme=THEME, out=tmp_path)
+    context = browser.new_context(viewport={"width": PHONE[0], "height": PHONE[1]}, java_script_enabled=False)
+    page = context.new_page()
+    page.goto((tmp_path / "pocket.html").as_uri() + "#safety")
+    bar = page.locator(".bar").bounding_box()
+    assert bar
+    assert (bar["x"], bar["width"], bar["y"] + bar["height"]) == (0, *PHONE)
+    assert bar["height"] >= 43.5
+    page.keyboard.press("End")
+    page.wait_for_function("scrollY + innerHeight >= document.documentElement.scrollHeight - 1")
+    last = page.locator(".foot p").bounding_box()
+    assert last
+    assert last["y"] + last["height"] <= bar["y"]
+    page.locator("#night").check()
+    assert page.evaluate("getComputedStyle(document.body).backgroundColor") == "rgb(0, 0, 0)"
+    page.locator(".bar a").click()
+    assert page.evaluate("document.getElementById('contents').getBoundingClientRect().top") < PHONE[1] / 2
+    context.close()

@@ -94,13 +94,13 @@ HOSTILE = {
 
 @pytest.mark.parametrize("name", HOSTILE)
 def test_no_file_takes_long(name: str) -> None:
-    """However a file is made, it is read or refused, and its faults are found, in seconds (a generous bound)."""
+    """However a file is made, it is read or refused, and its faults are found, in seconds of the processor."""
     data = HOSTILE[name]
-    began = time.perf_counter()
+    began = time.process_time()
     read = read_yaml("file.yaml", data)
     for fault in read.faults[:3]:
         locate(data, fault.place)
-    assert time.perf_counter() - began < 8
+    assert time.process_time() - began < 8  # a generous bound: each takes a fifth of a second or less
     assert (read.value is None) <= bool(read.faults)
 
 

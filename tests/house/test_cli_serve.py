@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from packlarder.cli import texts
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.preview import Preview
 from packlarder.cli.preview_server import NEWS, serving
@@ -130,6 +131,28 @@ def test_only_this_machine_by_its_own_name_is_answered(preview: Preview) -> None
         assert asked(address, NEWS, Host="evil.example:8300")[0] == 403
         assert asked(address, "/dishes/")[0] == 404
         assert asked(address, "/../../book/book.yaml")[0] == 404
+
+
+def test_what_is_not_there_is_told_on_a_page_that_leads_back(preview: Preview) -> None:
+    """A page that is gone, or never was, answers 404 with a page of ours; markup in the address is shown as typed."""
+    with serving(preview, 0) as address:
+        for path in ("/dishes/gone.html", "/dishes/", "/nothing"):
+            status, page = asked(address, path)
+            assert status == 404
+            assert f"<p>{path} is no page of this book" in page
+            assert '<a href="/">To the front page</a>' in page
+            assert "/-/news" in page  # so that it is loaded again when the page comes
+        assert "&lt;b&gt;" in asked(address, "/%3Cb%3E")[1]
+
+
+@pytest.mark.parametrize("path", ["/print/", "/print/field-a6.pdf", "/pocket.html", "/book.epub", "/data/book.json"])
+def test_what_only_a_build_makes_is_told_so(preview: Preview, path: str) -> None:
+    """Booklets and files to hand on are not there while one writes; the page says which command makes them."""
+    with serving(preview, 0) as address:
+        status, page = asked(address, path)
+        assert status == 404
+        assert f"{path} comes with `{texts.PROGRAM} build`" in page
+    assert "pocket.html" not in (preview.out / "index.html").read_text("utf-8")
 
 
 def test_news_comes_at_once_and_after_a_change(book: Path, preview: Preview) -> None:

@@ -14,6 +14,7 @@ from tests.paper.reading import PT_PER_MM, Word
 from packlarder.faults import Severity
 from packlarder.publish.paper import build_booklets
 from packlarder.publish.paper_setting import Room, plan_booklet
+from packlarder.publish.paper_words import bodies
 from packlarder.publish.press import Press
 from packlarder.sheets.field_sheet import FieldOpening, Span
 
@@ -63,6 +64,22 @@ def test_in_hand_on_the_left_to_do_on_the_right(printed: Printed) -> None:
         assert all(set(figure.label.split()) <= left for figure in opening.figures), opening.name
         assert all(set(said(step.line).split()) <= right for step in opening.steps), opening.name
         assert all(set(caution.split()) <= right for caution in opening.cautions), opening.name
+
+
+def test_allergens_stand_with_the_name_on_the_left_page(printed: Printed) -> None:
+    """What a dish contains is read on its first page, before any pack is opened, however long the dish is."""
+    said = [opening for opening in printed.book.openings if opening.allergens]
+    assert said
+    for opening in said:
+        first = printed.pages_of(opening).start
+        text = printed.text_of(range(first, first + 1))
+        assert text.index(opening.allergens) < text.index(opening.packs[0].holds), opening.name
+
+
+def test_only_who_says_so_is_printed_of_a_source() -> None:
+    """Each body once, without its works; what names no work is left out beside what does, and alone it stays."""
+    assert bodies("CDC: MMWR 48(32): deaths; CPSC: Document 5012; CDC: Filters; Worked out") == "CDC; CPSC"
+    assert bodies("NCHFP and several extension services") == "NCHFP and several extension services"
 
 
 def test_long_dishes_are_said(printed: Printed) -> None:
@@ -133,14 +150,14 @@ def test_every_word_is_printed(printed: Printed) -> None:
 
 
 def test_front_matter_is_printed(printed: Printed) -> None:
-    """Title, edition, day and how to use it stand on page 1; general cautions once, with their sources."""
+    """Title, edition, day, how to use and how to print it stand on page 1; general cautions once, with who says so."""
     front = printed.text_of(range(1, 2))
     for text in ("The Skerry Book", "7f3a9c", "1 June 2027", "actual size", *printed.book.how_to_use):
         assert text in front
     everything = printed.text_of(range(1, len(printed.reader.pages) + 1))
     for caution in printed.book.general_cautions:
         assert everything.count(" ".join(caution.text.split())) == 1
-        assert caution.source in everything
+        assert bodies(caution.source) in everything
 
 
 def test_raw_where_it_is_raw_and_nowhere_else(printed: Printed) -> None:
@@ -346,3 +363,26 @@ def test_further_sizes_hold_the_same(size: str, checkout: Path, tmp_path: Path) 
     ):  # fmt: skip  # read as a list
         holds(printed)
     assert PdfReader(printed.imposed).pages
+
+
+def test_very_long_dishes_keep_together_what_belongs_together(checkout: Path, tmp_path: Path) -> None:
+    """From 6 to 14 packs with 20 long steps: the figures stay in one table, and no lone line stands above the steps."""
+    line = "in the big pot, lid on, until every piece of it steams right through; then move it aside into the lid."
+    supper = replace(
+        samples.long_supper(), steps=samples.steps(*((str(5 * number), "Simmer", line) for number in range(20)))
+    )
+    packs = tuple(samples.pack(str(number), f"Dried leek rings of jar {number}", "33 g") for number in range(1, 15))
+    dishes = tuple(
+        replace(supper, id=f"supper-{many}", name=f"Supper of {many} packs", packs=packs[:many]) for many in range(6, 15)
+    )
+    printed = print_it(samples.field_book(dishes), "a6", checkout / "theme", tmp_path)
+    for dish in dishes:
+        texts = [printed.text_of(range(page, page + 1)) for page in printed.pages_of(dish)]
+        assert dish.allergens in texts[0]
+        [figures] = [text for text in texts if "From start to plate" in text]
+        assert all(" ".join(figure.label.split()) in figures for figure in dish.figures), dish.name
+        [first] = [text for text in texts if " 0 Simmer in the big pot" in text]
+        above = first[: first.index(" 0 Simmer")]
+        assert above == f"min {dish.name}" or "From start to plate" in above or "RAW" in above, dish.name
+    test_every_word_is_printed(printed)
+    test_no_word_lies_on_another(printed)

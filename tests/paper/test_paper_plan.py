@@ -77,7 +77,8 @@ def test_steps_that_join_save_a_page() -> None:
 
 
 def test_lines_fill_the_room_within_reason() -> None:
-    """Room for one line is left empty, for three takes three, for ten takes four."""
-    for room, lines in ((1.5, 0), (3.2, 3), (10.0, 4)):
-        measured = extents() | {"cautions": Extent(pages=1, room_mm=room * LINE_MM)}
-        assert settle(BOOK, measured, rows=1).blocks["cautions"].lines == lines
+    """Room for one line is left empty, for three takes three; for ten it takes four at a dish, and ten at the front."""
+    for name, most in ((to_do(DISHES[0]), 4), ("contents", 10)):
+        for room, lines in ((1.5, 0), (3.2, 3), (10.0, most)):
+            measured = extents() | {name: Extent(pages=1, room_mm=room * LINE_MM)}
+            assert settle(BOOK, measured, rows=1).blocks[name].lines == lines

@@ -29,6 +29,7 @@ from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
 from packlarder.safety import ComponentRule, DishRule, Finding, Rule, check_component, check_dish
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
+from packlarder.safety.whole import CheckedBook, check_book
 
 HERE = Path(__file__).parent
 CASES = HERE / "cases"
@@ -88,6 +89,11 @@ def build(text: str) -> Case:
     assert not has_errors(faults), faults
     sums = work_out(plan, plan.model.serves, usual_conditions(book.household), FUEL_MARGIN)
     return Case(household=book.household, plan=plan, sums=sums, says=says)
+
+
+def check(text: str) -> CheckedBook:
+    """Check the book of a case as a whole, from its text; what is wrong in it stands among its faults."""
+    return check_book(_book(_load(text)))
 
 
 def _book(written: Tree) -> Book:

@@ -3,10 +3,20 @@
 import time
 
 import pytest
-from tests.rules.build import DISH, Case, build
+from tests.rules.build import DISH, FUEL_MARGIN, Case, build
 
 from packlarder.faults import Fault, Severity, Spot, has_errors
-from packlarder.safety import Shows, check_dish, faults_of, in_the_booklet, on_the_page
+from packlarder.reckon.dish import usual_conditions, work_out_each
+from packlarder.safety import (
+    Finding,
+    Shows,
+    check_dish,
+    check_larger,
+    faults_of,
+    general_cautions,
+    in_the_booklet,
+    on_the_page,
+)
 
 STEEPED_EGG = """
 dish:
@@ -96,10 +106,29 @@ def test_gravest_first() -> None:
     assert set(shown) == set(order)  # the noodles are only steeped: a warning
 
 
-def test_booklet_shows_three() -> None:
-    """The booklet shows at most three, those that a cook needs most: no tasting, the sachet, the temperature."""
-    shown = [finding.rule.id for finding in in_the_booklet(build(PANCAKES).findings())]
-    assert shown == ["no-tasting-raw", "sachet-in-pack", "egg-temperature"]
+def test_booklet_shows_four() -> None:
+    """The booklet shows at most four: no tasting, clean hands, no honey for infants, then how hot the egg must get."""
+    findings = build(PANCAKES).findings()
+    shown = [finding.rule.id for finding in in_the_booklet(findings)]
+    assert shown == ["no-tasting-raw", "hands-after-raw", "honey-and-infants", "egg-temperature"]
+    assert "sachet-in-pack" in {finding.rule.id for finding in in_the_booklet(findings, most=5)}
+
+
+def test_allergens_take_no_room_among_the_cautions() -> None:
+    """The sheet prints allergens and traces itself, so that no caution makes way for them."""
+    findings = build("""
+components:
+  nut-bar: {name: Nut bar, was: almonds, dried: not dried, contains: [almond], may contain: [milk], form: bar}
+dish: {parts: [nut bar: 20 g], steps: [Eat the nut bar.]}
+""").findings()
+    assert {"allergens", "traces"} <= {finding.rule.id for finding in on_the_page(findings)}
+    assert in_the_booklet(findings, most=99) == ()
+
+
+def test_people_at_risk_are_told_on_the_page_and_at_the_front() -> None:
+    """A RAW dish's page says it beside the dish; the booklet has it among its general cautions."""
+    assert "people-at-risk" in {finding.rule.id for finding in on_the_page(build(PANCAKES).findings())}
+    assert "people-at-risk" in {rule.id for rule in general_cautions()}
 
 
 def test_source_follows_the_authority() -> None:
@@ -108,6 +137,46 @@ def test_source_follows_the_authority() -> None:
     (egg,) = [finding for finding in case.findings() if finding.rule.id == "egg-temperature"]
     assert egg.source.startswith("Health Canada")
     assert "Health Canada" in egg.text
+
+
+def for_more(beef_g: int, minutes: int = 25) -> tuple[Finding, ...]:
+    """Give what only more than two people bring to a pot of beef that simmers."""
+    case = build(
+        f"""
+        dish:
+          parts: [beef crumbles: {beef_g} g]
+          steps: [soak: beef crumbles, drain: into the pot, {{simmer: beef crumbles, in: 900 mL, for: {minutes} min}}]
+        """
+    )
+    assert case.plan is not None
+    each = work_out_each(case.plan, range(1, 13), usual_conditions(case.household), FUEL_MARGIN)
+    assert "over-two-hours" not in case.fired()  # for two it takes well under an hour
+    return check_larger(case.plan, each, case.household)
+
+
+def test_large_groups_are_told_once_from_how_many_on() -> None:
+    """Rounds in one small pot take over two hours some day; the caution names the number, and two are told nothing."""
+    (found,) = for_more(200)
+    number = int(found.text.split()[1])
+    assert 2 < number <= 12
+    assert found.text.startswith(f"From {number} servings on this takes over 2")
+    assert found.severity is Severity.NOTE
+    (earlier,) = for_more(400)  # twice the food fills the pot for half the people
+    assert int(earlier.text.split()[1]) < number
+
+
+def test_small_pots_for_large_groups() -> None:
+    """A dish that twelve eat within two hours has no such note."""
+    assert for_more(10, minutes=5) == ()
+
+
+def test_what_holds_for_the_usual_servings_is_not_told_again() -> None:
+    """Beans that boil for 130 min are told by the dish's own findings."""
+    case = build("dish: {parts: [chicken: 9 g], steps: [soak: chicken, {boil: chicken, in: 1 L, for: 130 min}]}")
+    assert case.plan is not None
+    assert "over-two-hours" in case.fired()
+    each = work_out_each(case.plan, (2, 3), usual_conditions(case.household), FUEL_MARGIN)
+    assert check_larger(case.plan, each, case.household) == ()
 
 
 @pytest.mark.parametrize("text", [STEEPED_EGG, PANCAKES])

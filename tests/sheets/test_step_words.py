@@ -5,7 +5,7 @@ from collections.abc import Sequence
 import pytest
 from tests.sums.book_of import Worked, components_of, dish_of, packs_of
 
-from packlarder.measure import NO_BREAK
+from packlarder.measure import NARROW, NO_BREAK
 from packlarder.safety.whole import check_book
 from packlarder.sheets import series
 from packlarder.sheets.book import dish_series
@@ -41,18 +41,18 @@ SOAKED = ("soak: beef", "drain: into the pot", "{boil: pasta, in: 600 mL, for: 1
 def test_a_dish_from_soak_to_plate() -> None:
     """Amounts stand where a part is named first; drained water is told as what it is."""
     assert lines(dish_of("beef: 100 g, pasta: 100 g", *SOAKED)) == [
-        "Beef (100 g) in 400 mL hot water, 10 min.",
+        "In a bowl or the pack: beef (100 g) in 400 mL hot water, 10 min.",
         "Beef: pour the water (about 250 mL) into the pot.",
         "Pasta (100 g) in 350 mL water and the water drained (about 250 mL), 10 min.",
         "Beef.",
     ]
 
 
-def test_rounds_tell_the_minutes_of_each() -> None:
-    """Two rounds of ten minutes are not one of twenty: raw food must have its own ten."""
+def test_rounds_tell_the_share_of_each() -> None:
+    """Two rounds of ten minutes are not one of twenty: raw food must have its own ten; 1200 mL are 600 a round."""
     worked = dish_of("pasta: 200 g", "{boil: pasta, in: 600 mL, for: 10 min, lid: off}")
     assert lines(worked, 2) == ["Pasta (200 g) in 600 mL water, 10 min."]
-    assert lines(worked, 4) == ["Pasta (400 g) in 1200 mL water, 10 min in each of 2 equal rounds."]
+    assert lines(worked, 4) == ["Pasta (400 g) in 2 rounds, each half of it in 600 mL water, 10 min."]
 
 
 def test_a_drain_names_what_was_in_its_pot() -> None:
@@ -140,14 +140,14 @@ def test_fresh_worth_is_counted_only_where_halves_tell_it(eggs: str, fresh: str)
 def test_a_dish_without_water_says_nought_in_both_systems() -> None:
     """Nothing to carry is a figure too."""
     total = sheet_of(dish_of("salt: 1 g", "Lick the salt.")).water_total
-    assert (total.metric[0], total.us[0]) == (f"0{NO_BREAK}mL", f"0{NO_BREAK}fl{NO_BREAK}oz")
+    assert (total.metric[0], total.us[0]) == (f"0{NO_BREAK}mL", f"0{NO_BREAK}fl{NARROW}oz")
 
 
 def test_fluid_ounces_are_rounded_up() -> None:
-    """240 mL are 8.1 fl oz: nine are carried; 20 mL in food are two thirds of one."""
+    """240 mL are 8.1 fl oz: nine are carried, eight are in the food and what the ninth adds is spare."""
     sheet = sheet_of(dish_of("milk powder: 27 g", "mix: milk powder"))
-    assert sheet.water_total.us[0].replace(NO_BREAK, " ") == "9 fl oz"  # 27 x 9 = 243 -> 240 mL
-    assert [row.figure.us[0].replace(NO_BREAK, " ") for row in sheet.waters] == ["9 fl oz"]
+    assert sheet.water_total.us[0] == f"9{NO_BREAK}fl{NARROW}oz"  # 27 x 9 = 243 -> 240 mL
+    assert [row.figure.us[0] for row in sheet.waters] == [f"8{NO_BREAK}fl{NARROW}oz", f"1{NO_BREAK}fl{NARROW}oz"]
 
 
 def test_a_pack_with_one_raw_part_is_raw() -> None:

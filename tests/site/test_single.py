@@ -11,7 +11,7 @@ import pytest
 from tests.site.conftest import THEME
 from tests.site.nu import nu_messages
 from tests.site.page import Element, read_page
-from tests.site.samples import BOOK
+from tests.site.samples import BOOK, with_dishes
 
 from packlarder.publish.single import build_single
 from packlarder.sheets.component_sheet import Link
@@ -118,7 +118,7 @@ def test_what_a_book_says_is_only_said(tmp_path: Path) -> None:
         ),
     )
     part = replace(BOOK.components[0], about=EVIL, used_in=(Link(kind="dish", id=EVIL, name=EVIL),))
-    build_single(replace(BOOK, title=EVIL, dishes=(evil,), spread={}, components=(part,)), theme=THEME, out=tmp_path)
+    build_single(replace(with_dishes(BOOK, evil), title=EVIL, components=(part,)), theme=THEME, out=tmp_path)
     html = (tmp_path / "pocket.html").read_text("utf-8")
     assert "<script" not in html
     assert "<img" not in html

@@ -75,7 +75,8 @@ def test_a_table_for_all_servings_stands_in_the_page(site: Path) -> None:
     """Without scripts, water, clock, fuel and each part's weight and measure can be read for 1 to 12 servings."""
     dish = BOOK.dishes[0]
     page = read_page(site / "dishes" / "egg-and-leek-pan.html")
-    [table] = page.all("details")
+    [section] = page.all("section", class_="every")
+    [table] = section.all("details")
     rows = {row.all("th")[0].text: [cell.text for cell in row.all("td")] for row in table.all("tr")}
     assert rows["Water to carry"] == list(dish.strip[0].figure.metric)
     assert rows["Clock to plate"] == list(dish.strip[2].figure.metric)

@@ -11,7 +11,7 @@ import pytest
 from tests.site.conftest import THEME
 from tests.site.nu import nu_messages
 from tests.site.page import read_page
-from tests.site.samples import BOOK, EGG_COMPONENT, INDEXES, WRITTEN
+from tests.site.samples import BOOK, EGG_COMPONENT, INDEXES, WRITTEN, with_dishes
 
 from packlarder.publish.site import build_site
 from packlarder.sheets.component_sheet import Fact, Link
@@ -153,11 +153,10 @@ def test_markup_in_a_book_stays_text(tmp_path: Path) -> None:
         used_in=(Link(kind="dish", id=dish.id, name=EVIL),),
     )
     book = replace(
-        BOOK,
+        with_dishes(BOOK, dish),
         title=EVIL,
         about=(EVIL,),
         edition=EVIL,
-        dishes=(dish,),
         components=(component,),
         indexes=(replace(INDEXES[0], title=EVIL),),
         rules=(replace(BOOK.rules[0], text=EVIL),),

@@ -156,6 +156,48 @@ def test_hot_water_is_what_is_heated() -> None:
     assert worked.sums().water.hot_ml == 400
 
 
+@pytest.mark.parametrize(
+    ("steps", "heated_ml"),
+    [
+        (("mix: milk powder", "{boil: milk powder, for: 3 min}"), 90),  # 10 g x 9, mixed cold and boiled
+        (("mix: milk powder", "{boil: pasta, in: 500 mL, for: 10 min}", "stir in: milk powder"), 500),
+        (("mix: milk powder", "{fry: milk powder, for: 3 min, pot: pan}"), 0),
+        (("{soak: beef, with: 400 mL cold water}", "drain: away", "{simmer: beef, in: 100 mL, for: 5 min}"), 250),
+        (("{soak: beef, with: 400 mL cold water}", "drain: into the pot", "{simmer: beef, for: 5 min}"), 400),
+        (("{soak: beef, with: 400 mL cold water}", "drain: drunk", "stir in: beef"), 0),
+    ],
+)
+def test_water_that_is_heated_later_counts_as_heated(steps: tuple[str, ...], heated_ml: int) -> None:
+    """What is mixed or soaked cold and then cooks in the pot is heated: 150 of 400 mL stay in the beef, 250 do not.
+
+    In the fourth case 150 in the beef and 100 for the pot are.
+    """
+    worked = dish_of("milk powder: 10 g, beef: 100 g, pasta: 50 g", *steps, fails=None)
+    assert worked.sums().water.hot_ml == heated_ml
+
+
+def test_cold_water_that_is_heated_later_takes_its_heat_once() -> None:
+    """Counting it as heated moves no heat: the mix comes cold onto the flame, as it did."""
+    worked = dish_of("milk powder: 10 g", "mix: milk powder", "{boil: milk powder, for: 3 min}")
+    assert worked.sums().steps[0].heat_kj == 0
+    assert worked.sums().steps[1].heat_kj > 0
+
+
+def test_each_round_is_poured_in_kitchen_steps() -> None:
+    """For 7 what does not boil off grows 3.5 times, the boil-off by the rounds; each round is a whole 10 mL."""
+    step = dish_of("pasta: 200 g", "{boil: pasta, in: 600 mL, for: 10 min, lid: off}").sums(7).steps[0]
+    assert step.rounds > 1
+    assert step.water_ml / step.rounds % 10 == 0
+    boils_off = step.boiled_off_ml / step.rounds
+    assert step.water_ml == pytest.approx((600 - boils_off) * 3.5 + step.boiled_off_ml, abs=5 * step.rounds)
+
+
+def test_what_outgrows_the_largest_bowl_takes_several() -> None:
+    """100 g of rice and its 200 mL fill 300 of the 2 L that the largest pot holds; for 16, 2400 mL take two."""
+    worked = dish_of("rice: 100 g", "moisten: rice")
+    assert [worked.sums(number).steps[0].vessels for number in (2, 12, 14, 16)] == [1, 1, 2, 2]  # 1800, 2100, 2400
+
+
 def test_fixed_parts_do_not_grow() -> None:
     """Two handfuls of salt for the pot stay two for any number."""
     parts = "{salt: {take: 10 g, fixed: yes}}, pasta: 50 g each"

@@ -163,6 +163,12 @@ def test_half_a_name_finds_nothing(text: str) -> None:
         ("garbanzo", "chickpeas, dry"),  # by SR28's own name
         ("courgette", "zucchini, raw"),
         ("prawns", "shrimp, raw"),
+        ("eggs", "egg, whole, raw"),
+        ("tomatoes", "tomato, raw"),
+        ("blueberries", "blueberry, raw"),
+        ("stock", "bouillon, beef, powder"),
+        ("beef, stewed", "beef, ground, 97% lean, browned"),  # beef at least, and cooked
+        ("stewed beef", "beef, ground, 97% lean, browned"),
     ],
 )
 def test_the_closest_food_is_suggested_first(text: str, first: str) -> None:

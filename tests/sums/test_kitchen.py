@@ -63,6 +63,9 @@ def read(text: str) -> float:
         (5000, "5 quarts + 1 cup"),  # 5000 / 236.59 = 21.13 cups
         (250, "1 cup + 1 tbsp"),  # 50.7 tsp; 1 cup would be 5.4 % short
         (15, "1 tbsp"),
+        (1.875 * CUP_ML, "1¾ cups + 2 tbsp"),  # not 1½ cups + 6 tbsp
+        (9 * TBSP_ML, "½ cup + 1 tbsp"),  # not ⅓ cup + ¼ cup
+        (450, "1¾ cups + 2 tbsp"),  # 91.3 tsp
         (0.1, "less than ⅛ tsp"),
         (0, "0 tsp"),
     ],

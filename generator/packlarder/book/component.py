@@ -73,7 +73,7 @@ class Component(BookModel):
     about: Text = ""
     """a few words about it"""
     was: FoodName | None = None
-    """the food it was before drying, or still is: a name of the food table or of foods.yaml"""
+    """the food as it was loaded into the dryer, or as it is carried: a name of the food table or of foods.yaml"""
     made_of: tuple[Ingredient, ...] = ()
     """for a whole meal or a mix: what went into it, by weight"""
     went_in: WentIn | None = None

@@ -1,13 +1,13 @@
 """How files refer to each other: by id or by name, one or several."""
 
 from collections.abc import Iterable
-from difflib import get_close_matches
 from typing import Annotated
 
 from pydantic import BeforeValidator, WithJsonSchema
 
 from packlarder.book.base import slip
 from packlarder.book.fields import Text, Written
+from packlarder.book.wording import closest
 from packlarder.figures.allergens import Allergen, allergens_meant
 from packlarder.figures.fuels import FUELS
 from packlarder.figures.stoves import STOVES
@@ -50,8 +50,8 @@ def _allergen(text: str) -> Allergen:
         return meant[0]
     if meant:
         raise slip("which-allergen", f'"{text}" can mean several things', f"write which: {' or '.join(meant)}")
-    close = get_close_matches(text.casefold(), list(Allergen), n=1)
-    hint = f'did you mean "{close[0]}"? ' if close else ""
+    close = closest(text, list(Allergen))
+    hint = f'did you mean "{close}"? ' if close else ""
     raise slip("unknown-allergen", f'no allergen is called "{text}"', f"{hint}the words are: {', '.join(Allergen)}")
 
 
@@ -68,8 +68,8 @@ def one_of(names: Iterable[str], code: str, what: str) -> Written:
     def read(text: str) -> str:
         if text in known:
             return text
-        close = get_close_matches(text, known, n=1, cutoff=0.5)
-        hint = f'did you mean "{close[0]}"? ' if close else ""
+        close = closest(text, known, least=0.5)
+        hint = f'did you mean "{close}"? ' if close else ""
         raise slip(code, f'no {what} is called "{text}"', f"{hint}known are: {', '.join(known)}")
 
     return Written(read, str, {"type": "string", "enum": list(known)})

@@ -3,7 +3,6 @@
 import unicodedata
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from difflib import get_close_matches
 from pathlib import PurePosixPath
 from types import MappingProxyType
 from typing import TypeVar
@@ -23,12 +22,15 @@ from packlarder.book.component import Component
 from packlarder.book.dish import Dish
 from packlarder.book.empty_values import with_empty_values
 from packlarder.book.household import Household
+from packlarder.book.misplaced import CODE as MISPLACED
+from packlarder.book.misplaced import misplaced
 from packlarder.book.nodes import read_yaml
 from packlarder.book.own_food import OwnFood, OwnFoods
 from packlarder.book.split_sentence import split_sentences
 from packlarder.book.strict.source import text_of
 from packlarder.book.unread import unread_components
 from packlarder.book.validate import validate
+from packlarder.book.wording import closest
 from packlarder.faults import Fault, Place, Severity, Spot
 
 M = TypeVar("M", bound=BookModel)
@@ -67,7 +69,7 @@ def read_book(files: Mapping[str, bytes], lost: Iterable[str] = ()) -> ReadBook:
     book = Book(
         household=household,
         unread=_files(fault for fault in faults if fault.severity is Severity.ERROR) | lost,
-        unread_components=MappingProxyType(unread_components(files, lost, components)),
+        unread_components=MappingProxyType(_unread(files, lost, faults, components)),
         foods=MappingProxyType(foods),
         components=MappingProxyType(components),
         dishes=MappingProxyType(dishes),
@@ -79,6 +81,13 @@ def read_book(files: Mapping[str, bytes], lost: Iterable[str] = ()) -> ReadBook:
 
 def _files(faults: Iterable[Fault]) -> frozenset[str]:
     return frozenset(fault.place.file for fault in faults)
+
+
+def _unread(
+    files: Mapping[str, bytes], lost: Iterable[str], faults: Iterable[Fault], sound: Iterable[str]
+) -> dict[str, str]:
+    elsewhere = _files(fault for fault in faults if fault.code == MISPLACED)
+    return unread_components(files, lost, elsewhere, sound)
 
 
 def _household(files: Mapping[str, bytes], faults: list[Fault]) -> Household | None:
@@ -121,6 +130,9 @@ def _one(model: type[ModelT], file: str, data: bytes, faults: list[Fault]) -> Mo
     read = read_yaml(file, data)
     faults += read.faults
     if read.value is None:
+        return None
+    if stray := misplaced(file, read.value):
+        faults.append(stray)
         return None
     made = validate(model, file, read.value)
     told = with_empty_values(file, read.value, made if isinstance(made, tuple) else ())
@@ -214,6 +226,6 @@ def _kitchen(household: Household) -> list[Fault]:
 
 def _known(name: str, ours: Iterable[str]) -> str:
     known = list(ours)
-    close = get_close_matches(name, known, n=1)
-    hint = f'did you mean "{close[0]}"? ' if close else ""
+    close = closest(name, known)
+    hint = f'did you mean "{close}"? ' if close else ""
     return f"{hint}known are: {', '.join(known)}"

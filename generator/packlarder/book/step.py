@@ -1,7 +1,7 @@
 """A step of a dish: a plain sentence, or a verb with its parts."""
 
+import re
 from collections.abc import Mapping
-from difflib import get_close_matches
 from enum import StrEnum
 
 from pydantic import model_validator
@@ -11,6 +11,7 @@ from packlarder.book.bring_back import Water
 from packlarder.book.fields import Minutes, Text, Volume, YesNo
 from packlarder.book.limits import InsideDegrees
 from packlarder.book.names import PartNames
+from packlarder.book.wording import closest
 from packlarder.faults import Spot
 
 
@@ -153,9 +154,11 @@ def _verb_with_parts(written: Mapping[str, object]) -> None:
 
 def _sentence_with_signs(written: Mapping[str, object]) -> None:
     """Raise slip(...) for a sentence that a colon or braces made a group of keys."""
-    first = next(iter(written), "")
-    meant = get_close_matches(first.lower(), [*map(in_words, Step.model_fields)], n=1)
-    if not (" " in first or first[:1].isupper()) or meant or any(verb in written for verb in Verb):
+    first, value = next(iter(written.items()), ("", None))
+    is_sentence = isinstance(value, str) and bool(_SENTENCE.search(value))
+    if not (is_sentence or " " in first or first[:1].isupper()) or any(verb in written for verb in Verb):
+        return
+    if closest(first, map(in_words, Step.model_fields), least=_SURE if is_sentence else _LIKELY):
         return
     if all(value is None for value in written.values()):
         message = "braces make keys of this sentence"
@@ -164,6 +167,10 @@ def _sentence_with_signs(written: Mapping[str, object]) -> None:
     raise slip("sentence-with-signs", message, "put the whole sentence in quotes", at=(first,), spot=Spot.KEY)
 
 
+_SENTENCE = re.compile(r"[.!?]$|(\S+\s+){3}\S")
+"""What a value looks like that goes on with a sentence: a stop at its end, or four words."""
+_LIKELY, _SURE = 0.6, 0.75
+"""How alike a first word must be to a key to be taken for one: `Mind: it is hot.` does not mean `in`."""
 _GIVES_WATER = frozenset({"with", "for"})
 _HEATS = frozenset({"in", "for", "to"})
 FITTING: Mapping[Verb, frozenset[str]] = {

@@ -15,16 +15,21 @@ ALIKE = 0.75
 _NAME_LINE = re.compile(r"^name:[ \t]*[\"']?(?P<name>[^\"'#\r\n]+)", re.MULTILINE)
 
 
-def unread_components(files: Mapping[str, bytes], lost: Iterable[str], sound: Iterable[str]) -> dict[str, str]:
+def unread_components(
+    files: Mapping[str, bytes], lost: Iterable[str], misplaced: Iterable[str], sound: Iterable[str]
+) -> dict[str, str]:
     """Give the file for each word, as it is compared, that a component answers to whose file could not be read.
 
-    `lost` are files that could not even be opened; `sound` are the ids of the components that were read.
+    `lost` are files that could not even be opened, `misplaced` those that lie in another folder; `sound` are the ids
+    of the components that were read.
     """
+    misplaced = frozenset(misplaced)
     read = {f"{COMPONENTS_FOLDER}/{id}.yaml" for id in sound}
     words: dict[str, str] = {}
     for file in sorted({*files, *lost} - read):
         path = PurePosixPath(file)
-        if path.parent.name == COMPONENTS_FOLDER and path.suffix.lower() in SUFFIXES:
+        is_component = path.parent.name == COMPONENTS_FOLDER and path.suffix.lower() in SUFFIXES
+        if is_component or file in misplaced:
             words |= {spoken(word): file for word in (path.stem, *_called(file, files.get(file, b"")))}
     return words
 

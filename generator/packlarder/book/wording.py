@@ -1,7 +1,7 @@
 """What is wrong with a value, in the author's words: one table, by pydantic's types of error."""
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
 from typing import Any
@@ -26,6 +26,8 @@ SHAPES: Mapping[str, str] = {
     "dataclass_type": "a group of `key: value`",
 }
 """What is wanted, for each type of error that says that something quite different stands there."""
+
+WRITE_IT = "write its value behind the colon"
 
 HOW_TO_WRITE: Mapping[str, str] = {
     "one value": "write it on the line of its key; a text that begins with `[` or `{` needs quotes",
@@ -72,7 +74,7 @@ def wrong_shape(
 ) -> Words:
     """Say that something quite different is wanted; `wanted` are words of SHAPES."""
     if value is None:
-        help_ = f"write {_either(wanted)}"
+        help_ = WRITE_IT if set(wanted) == {"one value"} else f"write {_either(wanted)}"
         help_ += ", or leave the whole line out" if may_be_left_out else ""
         return Words("empty-value", "nothing stands here", help_ + ("; [] says: none" if "a list" in wanted else ""))
     help_ = HOW_TO_WRITE[wanted[0]] if len(set(wanted)) == 1 else ""
@@ -104,11 +106,18 @@ def known(words: Sequence[str]) -> str:
     return "known here are: " + ", ".join(f"`{word}`" for word in words)
 
 
-def closest(word: str, words: Sequence[str]) -> str | None:
-    """Find the word that was most likely meant: letter case, hyphens and underscores do not count."""
+def closest(word: str, words: Iterable[str], *, least: float = 0.6) -> str | None:
+    """Find the word that was most likely meant: letter case, hyphens and underscores do not count.
+
+    Letters that changed places (`fro`, `wiat`) are the commonest slip, so a word of the same letters goes before all
+    others. `least` is how alike two words must be, from 0 to 1.
+    """
     plain = {_plain(one): one for one in words}
-    found = get_close_matches(_plain(word), list(plain), n=1, cutoff=0.6)
-    return plain[found[0]] if found else None
+    asked = _plain(word)
+    found = get_close_matches(asked, plain, n=len(plain) or 1, cutoff=least)
+    turned = (one for one in found if sorted(one) == sorted(asked))
+    best = next(turned, next(iter(found), None))
+    return None if best is None else plain[best]
 
 
 def _plain(word: str) -> str:

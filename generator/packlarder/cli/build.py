@@ -7,15 +7,17 @@ from pathlib import Path
 
 from packlarder.cli import texts
 from packlarder.cli.console import progress, say, show_faults
+from packlarder.cli.downloads import PRINT, downloads
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.schemas import write_schemas
-from packlarder.cli.stages import BookWorked, book_folder, day_of, sheet_of, work_out
+from packlarder.cli.stages import DEFAULT_BOOK, BookWorked, book_folder, day_of, sheet_of, work_out
 from packlarder.disk.theme import theme_folder
 from packlarder.disk.writing import refusal, whole_or_nothing
 from packlarder.faults import Fault, has_errors
 from packlarder.sheets.book_sheet import BookSheet
 
 DEFAULT_OUT = "book-out"
+"""Where a book in the folder `recipes` is written, beside it; others bear their own names: `our-book-out`."""
 Told = Callable[[float], None]
 """Told which share of its work a job has done."""
 
@@ -40,7 +42,7 @@ class _Stopped(Exception):
 def build(options: Options) -> int:
     """Write all outputs of a book; 1 if it has errors, and then nothing is written."""
     folder = book_folder(options)
-    out = options.out or folder.resolve().parent / DEFAULT_OUT
+    out = options.out or default_out(folder.resolve())
     reason = refusal(out, folder)
     if reason:
         raise Misuse(f"{reason}.")
@@ -49,7 +51,8 @@ def build(options: Options) -> int:
         return _stopped(worked, worked.faults, out)
     write_schemas(folder, worked.checked.book)
     household = worked.checked.book.household
-    sheet = sheet_of(worked, worked.checked, day_of(options, worked.checked.book))
+    day = day_of(options, worked.checked.book)
+    sheet = sheet_of(worked, worked.checked, day, downloads(household.print))
     try:
         with whole_or_nothing(out) as fresh:
             found = _write(jobs(sheet, sizes=household.print, theme=theme_folder(), out=fresh))
@@ -62,22 +65,27 @@ def build(options: Options) -> int:
     return 0
 
 
+def default_out(book: Path) -> Path:
+    """Give the folder that a book is written to unless another is named: beside it, by its name."""
+    return book.parent / (DEFAULT_OUT if book.name == DEFAULT_BOOK else f"{book.name}-out")
+
+
 def jobs(sheet: BookSheet, *, sizes: tuple[str, ...], theme: Path, out: Path) -> Iterator[Job]:
     """Give the outputs of a book in the order in which they are written."""
     from packlarder.publish.data import build_data
     from packlarder.publish.ebook import build_ebook
     from packlarder.publish.paper import build_booklets
     from packlarder.publish.single import build_single
-    from packlarder.publish.site import build_site
+    from packlarder.publish.site_shares import build_site_in_shares
 
     def site(told: Told) -> tuple[Fault, ...]:
-        return build_site(sheet, theme=theme, out=out, progress=lambda done, of: told(done / of))
+        return build_site_in_shares(sheet, theme=theme, out=out, progress=lambda done, of: told(done / of))
 
     def booklet(size: str) -> Job:
         return Job(
             name=texts.JOB_BOOKLET.format(size=size),
             weight=10,
-            run=lambda _told: build_booklets(sheet.field, sizes=(size,), theme=theme, out=out / "print"),
+            run=lambda _told: build_booklets(sheet.field, sizes=(size,), theme=theme, out=out / PRINT),
         )
 
     yield Job(name=texts.JOB_SITE, weight=4, run=site)

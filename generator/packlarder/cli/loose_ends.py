@@ -1,9 +1,9 @@
 """What in a book would only be missed when an output is written: sizes of booklets, photos. Told with all the rest."""
 
 from collections.abc import Iterator, Mapping
-from difflib import get_close_matches
 
 from packlarder.book.book import HOUSEHOLD_FILE, PHOTOS_FOLDER, Book, dish_place
+from packlarder.book.wording import closest
 from packlarder.cli import texts
 from packlarder.faults import Fault, Place, Severity
 from packlarder.publish.paper_words import known_sizes, unknown_size
@@ -22,8 +22,8 @@ def loose_ends(book: Book, photos: Mapping[str, bytes]) -> Iterator[Fault]:
             )
     for id, dish in book.dishes.items():
         if dish.photo and dish.photo not in photos:
-            close = get_close_matches(dish.photo, photos, n=1)
-            hint = f"{texts.DID_YOU_MEAN.format(word=close[0])} " if close else ""
+            close = closest(dish.photo, photos)
+            hint = f"{texts.DID_YOU_MEAN.format(word=close)} " if close else ""
             yield Fault(
                 place=dish_place(id).at("photo"),
                 code="unknown-photo",

@@ -17,7 +17,7 @@ from packlarder.cli.schemas import write_schemas
 from packlarder.cli.stages import book_folder, read
 from packlarder.disk.writing import NotWritten, create_file
 from packlarder.figures.dryness import Drying
-from packlarder.figures.foods import FOODS, Food, closest_foods
+from packlarder.figures.foods import FOODS, Food, closest_foods, words_meant
 from packlarder.figures.kinds import State
 
 FOLDERS = {"component": COMPONENTS_FOLDER, "dish": DISHES_FOLDER}
@@ -109,7 +109,7 @@ def guess_food(name: str) -> tuple[Food | None, tuple[str, ...]]:
     """
     words = name.lower().split()
     for text in dict.fromkeys((name, " ".join(words[:-1]), words[0])):
-        named = [food for food in map(_food, closest_foods(text)) if set(text.lower().split()) <= _words_of(food.name)]
+        named = [food for food in map(_food, closest_foods(text)) if words_meant(text) <= words_meant(food.name)]
         if named:
             first, *others = sorted(named, key=lambda food: food.state is not State.RAW)
             return first, tuple(food.name for food in others)
@@ -118,10 +118,6 @@ def guess_food(name: str) -> tuple[Food | None, tuple[str, ...]]:
 
 def _food(name: str) -> Food:
     return next(food for food in FOODS.values() if food.name == name)
-
-
-def _words_of(name: str) -> set[str]:
-    return set(name.lower().replace(",", " ").split())
 
 
 def dish_facts(name: str, book: Book) -> dict[str, str]:

@@ -5,10 +5,10 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
-from difflib import get_close_matches
 from pathlib import Path
 from typing import NoReturn
 
+from packlarder.book.wording import closest
 from packlarder.cli import texts
 
 FIRST_YEAR, LAST_YEAR = 1900, 2199
@@ -157,8 +157,8 @@ def _whole(word: str, low: int, high: int) -> int:
 
 
 def _unknown(what: str, word: str, known: "tuple[str, ...] | dict[str, texts.Command]") -> str:
-    close = get_close_matches(word, known, n=1, cutoff=0.5)
-    hint = texts.DID_YOU_MEAN.format(word=close[0]) if close else texts.some_of(known)
+    close = closest(word, known, least=0.5)
+    hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(known)
     return texts.UNKNOWN.format(what=what, word=word, hint=hint)
 
 

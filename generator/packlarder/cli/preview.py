@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
 from threading import Condition
+from urllib.parse import unquote
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from markupsafe import Markup
@@ -15,10 +16,12 @@ from markupsafe import Markup
 from packlarder.book.book import FOODS_FILE, HOUSEHOLD_FILE, component_place, dish_place
 from packlarder.book.show_faults import render
 from packlarder.cli import texts
+from packlarder.cli.downloads import PRINT
 from packlarder.cli.options import Options
 from packlarder.cli.schemas import write_schemas
 from packlarder.cli.stages import BookWorked, day_of, edition_of, sheet_of, work_out
 from packlarder.faults import Fault, Severity
+from packlarder.publish import data, ebook, single
 from packlarder.publish.site import build_site
 from packlarder.publish.site_pages import changed_pages, pages_of
 from packlarder.publish.words import read_words
@@ -27,6 +30,8 @@ from packlarder.sheets.book_sheet import BookSheet
 
 FORMER = "former"
 """The query that asks for a page as it was before something went wrong."""
+ONLY_BUILT = (f"{PRINT}/", single.FILE, ebook.FILE, f"{data.FOLDER}/")
+"""What lies beside the site of a build, and not beside that of a preview."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,21 +105,38 @@ class Preview:
         touched = {f"dishes/{id}.html" for id in after.checked.plans if _differs(id, before, after)}
         return changed_pages(before.sheet, after.sheet, words) | (touched & now)
 
+    def no_page(self, path: str) -> str:
+        """Give the page for an address that is not there; `path` begins with `/`. What only a build makes is told."""
+        only_built = path.lstrip("/").startswith(ONLY_BUILT)
+        says = texts.PREVIEW_ONLY_BUILT if only_built else texts.PREVIEW_NO_PAGE_SAYS
+        return self._page(
+            title=texts.PREVIEW_NO_PAGE,
+            says=says.format(path=unquote(path)),
+            links=(("/", texts.PREVIEW_HOME),),
+        )
+
     def _fault_page(self, worked: BookWorked) -> str:
-        folder = self.theme / "preview"
-        style = (folder / "faults.css").read_text(encoding="utf-8")
-        loader = FileSystemLoader(folder)
-        templates = Environment(loader=loader, autoescape=True, undefined=StrictUndefined)
         errors = [fault for fault in worked.faults if fault.severity is Severity.ERROR]
-        return templates.get_template("faults.html").render(
+        return self._page(
+            title=texts.PREVIEW_FAULTS,
+            says=texts.PREVIEW_SAYS,
+            faults=render(errors, worked.read.files.texts, worked.shown),
+            links=((f"?{FORMER}", texts.PREVIEW_FORMER),) if self._shown else (),
+        )
+
+    def _page(self, *, title: str, says: str, links: tuple[tuple[str, str], ...], faults: str = "") -> str:
+        """Set a page of the preview's own; `links` are addresses and their words."""
+        folder = self.theme / "preview"
+        style = (folder / "page.css").read_text(encoding="utf-8")
+        templates = Environment(loader=FileSystemLoader(folder), autoescape=True, undefined=StrictUndefined)
+        return templates.get_template("page.html").render(
             policy=_policy(style, self.script),
             style=Markup(style),  # noqa: S704 - our own
             script=Markup(self.script),  # noqa: S704 - our own
-            title=texts.PREVIEW_FAULTS,
-            faults=render(errors, worked.read.files.texts, worked.shown),
-            says=texts.PREVIEW_SAYS,
-            former=FORMER if self._shown else "",
-            former_says=texts.PREVIEW_FORMER,
+            title=title,
+            faults=faults,
+            says=says,
+            links=links,
         )
 
 

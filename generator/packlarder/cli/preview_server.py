@@ -60,7 +60,7 @@ class _Handler(SimpleHTTPRequestHandler):
         elif asked.path == NEWS:
             self._tell_news()
         elif self.preview.faults and asked.query != FORMER and asked.path.endswith(("/", ".html")):
-            self._send_faults(self.preview.faults.encode())
+            self._send_page(self.preview.faults, HTTPStatus.OK)
         else:
             super().do_GET()
 
@@ -73,15 +73,24 @@ class _Handler(SimpleHTTPRequestHandler):
         """List nothing."""
         self.send_error(HTTPStatus.NOT_FOUND)
 
+    def send_error(self, code: int, message: str | None = None, explain: str | None = None) -> None:
+        """Answer with a page of ours for what is not there; it leads back, and a mended book brings it up to date."""
+        if code == HTTPStatus.NOT_FOUND:
+            self._send_page(self.preview.no_page(urlsplit(self.path).path), HTTPStatus.NOT_FOUND)
+        else:
+            super().send_error(code, message, explain)
+
     def log_message(self, format: str, *args: object) -> None:  # noqa: A002 - the library's name
         """Keep quiet."""
 
-    def _send_faults(self, page: bytes) -> None:
-        self.send_response(HTTPStatus.OK)
+    def _send_page(self, page: str, status: HTTPStatus) -> None:
+        content = page.encode()
+        self.send_response(status)
         self.send_header("Content-Type", "text/html; charset=utf-8")
-        self.send_header("Content-Length", str(len(page)))
+        self.send_header("Content-Length", str(len(content)))
         self.end_headers()
-        self.wfile.write(page)
+        if self.command != "HEAD":
+            self.wfile.write(content)
 
     def _tell_news(self) -> None:
         """Send when something last changed, at once and whenever it does, until the browser goes away."""

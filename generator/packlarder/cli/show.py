@@ -2,9 +2,9 @@
 
 import json
 import sys
-from difflib import get_close_matches
 
 from packlarder.book.book import Book, component_place, dish_place, spoken
+from packlarder.book.wording import closest
 from packlarder.cli import texts
 from packlarder.cli.console import print_json, say, show_faults
 from packlarder.cli.options import Misuse, Options
@@ -65,8 +65,8 @@ def _dish_id(name: str, worked: BookWorked, book: Book) -> str:
         return asked
     if not book.dishes:
         raise Misuse(texts.NO_DISHES)
-    close = get_close_matches(asked, book.dishes, n=1, cutoff=0.4)
-    hint = texts.DID_YOU_MEAN.format(word=close[0]) if close else texts.some_of(book.dishes)
+    close = closest(asked, book.dishes, least=0.4)
+    hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(book.dishes)
     raise Misuse(texts.NO_DISH.format(name=name, hint=hint))
 
 

@@ -16,7 +16,7 @@ from packlarder.faults import Fault, has_errors
 from packlarder.safety.whole import CheckedBook, check_book
 
 if TYPE_CHECKING:
-    from packlarder.sheets.book_sheet import BookSheet
+    from packlarder.sheets.book_sheet import BookSheet, Download
 
 DEFAULT_BOOK = "recipes"
 EDITION_DIGITS = 8
@@ -103,9 +103,11 @@ def edition_of(files: BookFiles, day: date) -> str:
     return digest.hexdigest()[:EDITION_DIGITS]
 
 
-def sheet_of(worked: BookWorked, checked: CheckedBook, day: date) -> "BookSheet":
-    """Build the sheet of a sound book."""
+def sheet_of(
+    worked: BookWorked, checked: CheckedBook, day: date, downloads: "tuple[Download, ...]" = ()
+) -> "BookSheet":
+    """Build the sheet of a sound book; `downloads` are the files that will lie beside its site."""
     from packlarder.sheets.book import book_sheet
 
     files = worked.read.files
-    return book_sheet(checked, edition=edition_of(files, day), on=day, photos=files.photos)
+    return book_sheet(checked, edition=edition_of(files, day), on=day, photos=files.photos, downloads=downloads)

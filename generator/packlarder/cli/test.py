@@ -1,4 +1,4 @@
-"""The command `test`: the project's own checks, from a checkout."""
+"""The command `test`: the project's own checks, from a checkout; style and types are among them (`tests/house`)."""
 
 import subprocess
 import sys
@@ -8,25 +8,16 @@ from packlarder.cli import texts
 from packlarder.cli.checkout import checkout
 from packlarder.cli.options import Misuse, Options
 
-STYLE = ("ruff", "check", "generator", "tests")
-TYPES = ("mypy",)
-BEHAVIOUR = ("pytest",)
+TOOLS = {"pytest": "pytest", "xdist": "pytest-xdist", "mypy": "mypy", "ruff": "ruff"}
+"""What the checks need: modules, and what they are called where they are installed from."""
+ON_EVERY_CORE = ("-n", "auto")
 
 
 def test(options: Options) -> int:
-    """Check style, types and behaviour; 1 if any of it fails. Options go to pytest, which then runs alone."""
+    """Run pytest over everything, on every core; its closing line is the last word. 1 if anything fails."""
     top = checkout()
-    passed_on = options.passed_on
-    checks = [BEHAVIOUR] if passed_on else [STYLE, TYPES, BEHAVIOUR]
-    lacking = [name for name, *_ in checks if find_spec(name) is None]
+    lacking = [name for module, name in TOOLS.items() if find_spec(module) is None]
     if lacking:
         raise Misuse(texts.NO_TOOLS.format(tools=", ".join(lacking)))
-    failed: list[str] = []
-    for tool, *words in checks:
-        says = texts.CHECKS[tool]
-        print(says, flush=True)
-        command = [sys.executable, "-P", "-m", tool, *words, *(passed_on if tool == "pytest" else ())]
-        if subprocess.run(command, cwd=top, check=False).returncode:
-            failed.append(says)
-    print(texts.FAILED.format(checks="; ".join(failed)) if failed else texts.ALL_PASSED)
-    return int(bool(failed))
+    command = [sys.executable, "-P", "-m", "pytest", *ON_EVERY_CORE, *options.passed_on]
+    return int(subprocess.run(command, cwd=top, check=False).returncode != 0)

@@ -28,7 +28,8 @@ COMMANDS: dict[str, Command] = {
         "Write everything that comes of a book into one folder.",
         """The folder holds the site (index.html), the booklets (print/), the whole book
 in one file (pocket.html), an e-book (book.epub) and data for other programs
-(data/). It is replaced as a whole, and only when the book has no errors.""",
+(data/). It is replaced as a whole, and only when the book has no errors. Files
+of your own in it stop the build.""",
     ),
     "check": Command(
         "say what is wrong",
@@ -69,7 +70,10 @@ NEW_KINDS = ("component", "dish")
 
 BOOK = "the book's folder (default: the folder recipes here if it holds a book, else the current folder)"
 ON = "the day to work everything out for, as 2027-06-01 (default: the book's own day, or today)"
-OUT = "the folder to write (default: book-out beside the book); empty, new, or written by a build before"
+OUT = (
+    "the folder to write: empty, new, or an output to which nothing was added"
+    " (default: beside the book, book-out for a book in recipes, else as the book, like our-book-out)"
+)
 CHECK_JSON = "give the faults as JSON"
 SHOW_JSON = "give everything as JSON"
 PORT = "the port to serve on (default: 8300, or the next free one)"
@@ -101,12 +105,13 @@ NO_PORT = "no port from {first} on is free; name one with --port."
 PREVIEW_FAULTS = "Something in the book is wrong"
 PREVIEW_SAYS = "This page goes away by itself once it is mended."
 PREVIEW_FORMER = "See the page as it was before."
+PREVIEW_NO_PAGE = "There is no such page"
+PREVIEW_NO_PAGE_SAYS = "{path} is no page of this book, or no longer one."
+PREVIEW_ONLY_BUILT = f"{{path}} comes with `{PROGRAM} build`: the preview shows the site alone."
+PREVIEW_HOME = "To the front page"
 
 NO_CHECKOUT = "this works only from a checkout of the project: what is tested and timed lies there."
 NO_TOOLS = "the checks need {tools}; `python3 generator test` installs what is needed."
-CHECKS = {"ruff": "Style (ruff)", "mypy": "Types (mypy)", "pytest": "Behaviour (pytest)"}
-FAILED = "Failed: {checks}."
-ALL_PASSED = "All passed."
 
 NO_DIRECTORY = "{folder} is no folder."
 NOT_EMPTY = "{folder} holds files already; name an empty folder or a new one."
@@ -135,6 +140,11 @@ JOB_BOOKLET = "booklet {size}"
 JOB_POCKET = "pocket file"
 JOB_EBOOK = "e-book"
 JOB_DATA = "data"
+BOOKLET = "Field booklet, {page}"
+BOOKLET_TO_FOLD = "Field booklet, {page}, to print on {sheet} and fold"
+POCKET = "The whole book in one file, for a phone"
+EBOOK = "E-book"
+DATA = "Data for other programs"
 WRITTEN = "{counts}: written to {out}"
 
 ALL_WELL = "{counts}: nothing wrong."

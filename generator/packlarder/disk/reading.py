@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from packlarder.disk.strays import stray_at_the_top, stray_in_a_folder
 from packlarder.faults import Fault, Place, Severity
 
 TEXT_CAP = (1 << 20) + 1
@@ -59,7 +60,9 @@ class _Desk:
 
     def top(self) -> None:
         for entry in _listed(self.root):
-            if entry.name in TOP_FILES and not (entry.is_symlink() and self._leads_out(Path(entry.path), entry.name)):
+            if entry.name not in TOP_FILES:
+                self._tell(stray_at_the_top(entry))
+            elif not (entry.is_symlink() and self._leads_out(Path(entry.path), entry.name)):
                 self._take(entry, entry.name)
 
     def folder(self, name: str) -> None:
@@ -91,7 +94,7 @@ class _Desk:
             message = f"folders inside {folder}/ are not read"
             self._fault(path, "stray-folder", message, f"move its files up into {folder}/", Severity.WARNING)
         elif not entry.name.lower().endswith(SUFFIXES[folder]):
-            return
+            self._tell(stray_in_a_folder(entry.name, folder))
         elif folder == PHOTOS and not PHOTO_NAME.fullmatch(entry.name):
             message = f'"{entry.name}" can not name a photo: pages name it in their addresses'
             self._fault(path, "file-name", message, "call it by letters from a to z, figures and hyphens: camp-1.jpg")
@@ -114,6 +117,10 @@ class _Desk:
             self._fault(path, "photo-too-large", message, "save a smaller copy; 1600 pixels wide is plenty for a page")
         else:
             self.photos[entry.name] = content
+
+    def _tell(self, fault: Fault | None) -> None:
+        if fault is not None:
+            self.faults.append(fault)
 
     def _leads_out(self, link: Path, path: str) -> bool:
         """Say whether a link leads out of the book, and make a fault of it."""

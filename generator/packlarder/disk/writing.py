@@ -9,6 +9,8 @@ from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import BinaryIO
 
+from packlarder.disk.marker import MARKER, is_ours, marker_of, names_in, objection
+
 if sys.platform == "win32":
     import msvcrt
 
@@ -22,11 +24,6 @@ else:
     def _claim(file: BinaryIO) -> None:
         """Claim an open file for this process; raises OSError where another one holds it."""
         fcntl.flock(file.fileno(), fcntl.LOCK_EX | fcntl.LOCK_NB)
-
-
-MARKER = ".packlarder-output"
-"""The file by which an output folder is known as ours."""
-MARKER_SAYS = b"Packlarder writes this folder anew at every build. Whatever else you put here will be gone.\n"
 
 
 BEYOND_US = frozenset(
@@ -53,9 +50,9 @@ def refusal(out: Path, book: Path) -> str:
         return f"the book lies in {out}, which a build would empty; name another folder"
     if here.is_relative_to(out):
         return f"you stand in {out}, which a build replaces; step out of it first"
-    if out.is_dir() and not _ours(out) and any(out.iterdir()):
+    if out.is_dir() and not is_ours(out) and any(out.iterdir()):
         return f"{out} holds files that Packlarder did not write; name an empty folder or a new one"
-    return ""
+    return objection(out)
 
 
 @contextmanager
@@ -68,14 +65,15 @@ def whole_or_nothing(out: Path) -> Iterator[Path]:
     out = out.resolve()
     fresh, former = _beside(out, "new"), _beside(out, "former")
     try:
-        out.parent.mkdir(parents=True, exist_ok=True)
-        fresh.mkdir(exist_ok=True)
-        with (fresh / MARKER).open("ab") as marker:
+        with _opened(fresh) as marker:
             _claim_for(marker, out)
             try:
                 _mend(out, former)
                 _clear(fresh)
                 yield fresh
+                if reason := objection(out):  # somebody may have put a file there meanwhile
+                    raise NotWritten(reason)
+                _say_in(marker, marker_of(names_in(fresh)))
                 if sys.platform == "win32":
                     marker.close()  # no folder is moved there while a file in it is open
                 _swap(fresh, out, former)
@@ -84,7 +82,21 @@ def whole_or_nothing(out: Path) -> Iterator[Path]:
     except OSError as error:
         if error.errno not in BEYOND_US:
             raise
-        raise NotWritten(f"{out} can not be written: {(error.strerror or str(error)).lower()}") from error
+        raise _not_written(out, error) from error
+
+
+def _opened(fresh: Path) -> BinaryIO:
+    """Make the folder that is written to, and open its marker. Raises NotWritten for whatever the system says."""
+    try:
+        fresh.parent.mkdir(parents=True, exist_ok=True)
+        fresh.mkdir(exist_ok=True)
+        return (fresh / MARKER).open("ab")
+    except OSError as error:
+        raise _not_written(fresh.parent, error) from error
+
+
+def _not_written(path: Path, error: OSError) -> NotWritten:
+    return NotWritten(f"{path} can not be written: {(error.strerror or str(error)).lower()}")
 
 
 def write_file(path: Path, content: bytes) -> None:
@@ -118,18 +130,18 @@ def _beside(out: Path, what: str) -> Path:
     return out.with_name(f".{out.name}.packlarder-{what}")
 
 
-def _ours(folder: Path) -> bool:
-    return (folder / MARKER).is_file()
-
-
 def _claim_for(marker: BinaryIO, out: Path) -> None:
-    """Hold the marker, so that no other build takes the folder for a leftover, and write what it says."""
+    """Hold the marker, so that no other build takes the folder for a leftover."""
     try:
         _claim(marker)
     except OSError:
         raise NotWritten(f"another build is writing {out}; wait until it is done") from None
+    _say_in(marker, marker_of(()))
+
+
+def _say_in(marker: BinaryIO, content: bytes) -> None:
     marker.truncate(0)
-    marker.write(MARKER_SAYS)
+    marker.write(content)
     marker.flush()
 
 
@@ -144,7 +156,7 @@ def _clear(fresh: Path) -> None:
 
 def _mend(out: Path, former: Path) -> None:
     """Undo a swap that was cut off: bring the former output back, or clear it away if the new one is in its place."""
-    if not _ours(former):
+    if not is_ours(former):
         return
     if out.exists():
         shutil.rmtree(former)
@@ -156,8 +168,8 @@ def _swap(fresh: Path, out: Path, former: Path) -> None:
     if not out.exists():
         fresh.rename(out)
         return
-    if not _ours(out):
-        (out / MARKER).write_bytes(MARKER_SAYS)  # an empty folder: marked, so that a swap that is cut off can be mended
+    if not is_ours(out):
+        (out / MARKER).write_bytes(marker_of(()))  # it is empty: marked, so that a swap that is cut off can be mended
     out.rename(former)
     try:
         fresh.rename(out)

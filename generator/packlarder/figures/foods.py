@@ -6,7 +6,7 @@ kinds and allergens are ours.
 
 import difflib
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
@@ -16,16 +16,23 @@ from packlarder.figures.kinds import Kind, State
 from packlarder.figures.rows import listed, number_or_unknown, read_rows
 
 SUGGESTIONS = 3
-_ALIKE = 0.6
-# Other kitchens' words for words of our names, for suggestions only
+_ALIKE, _SLIP = 0.6, 0.8
+"""How alike two names must be to be suggested at all, and to be taken for a slip of the keys."""
+# Other kitchens' words for words of our names, one of each thing, for suggestions only
 _SAME_AS = {
     "courgette": "zucchini",
+    "broth": "bouillon",
     "minced": "ground",
     "mince": "ground",
     "prawn": "shrimp",
-    "prawns": "shrimp",
+    "stock": "bouillon",
     "yogurt": "yoghurt",
 }
+
+
+_WAYS_OF_COOKING = frozenset(
+    "baked boiled braised broiled browned cooked fried grilled poached roasted simmered steamed stewed".split()
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,24 +88,59 @@ def find_food(text: str) -> Food | None:
 def closest_foods(text: str) -> tuple[str, ...]:
     """Give the names of at most three foods that a mistyped or half-remembered name may have meant.
 
-    Names that hold all its words come first, the shortest before the longer; then names that are spelt alike.
+    Names that hold all its words come first; then slips of the keys, names that share its first word (`beef, stewed`
+    is beef), and names that are spelt a little alike.
     """
-    wanted = frozenset(_SAME_AS.get(word, word) for word in _words_of(text))
-    holding = [food.name for food in FOODS.values() if wanted and wanted <= _every_word(food)]
-    alike = difflib.get_close_matches(_plain(text), _NAMES, n=SUGGESTIONS, cutoff=_ALIKE)
-    return tuple(dict.fromkeys([*sorted(holding, key=len), *alike]))[:SUGGESTIONS]
+    wanted = words_meant(text)
+    if not wanted:
+        return ()
+    holding = (food for food in FOODS.values() if wanted <= words_meant(f"{food.name} {food.source_name}"))
+    head = _head(text)
+    akin = (food for food in FOODS.values() if head & _head(food.name))
+    found = [
+        *_in_order(holding, wanted, head),
+        *difflib.get_close_matches(_plain(text), _NAMES, n=SUGGESTIONS, cutoff=_SLIP),
+        *_in_order(akin, wanted, head),
+        *difflib.get_close_matches(_plain(text), _NAMES, n=SUGGESTIONS, cutoff=_ALIKE),
+    ]
+    return tuple(dict.fromkeys(found))[:SUGGESTIONS]
+
+
+def words_meant(text: str) -> frozenset[str]:
+    """Give the words of a name as they are compared: one of each thing (`eggs`: egg), and by our names for it."""
+    return frozenset(_meant(word) for word in re.findall(r"[a-z0-9]+", text.casefold()))
+
+
+def _meant(word: str) -> str:
+    one = word
+    if len(word) > len("peas") and word.endswith("ies"):
+        one = f"{word[:-3]}y"
+    elif len(word) > len("gas") and word.endswith("s") and not word.endswith("ss"):
+        one = word[:-2] if word.endswith(("oes", "ches", "shes")) else word[:-1]
+    return _SAME_AS.get(one, _SAME_AS.get(word, one))
+
+
+def _head(name: str) -> frozenset[str]:
+    """Give the first and the last word before a name's first comma: one of them says what the food is."""
+    words = re.findall(r"[a-z]+", name.casefold().partition(",")[0])
+    return words_meant(" ".join({*words[:1], *words[-1:]}))
+
+
+def _in_order(foods: Iterable[Food], wanted: frozenset[str], head: frozenset[str]) -> list[str]:
+    """Order names by how many words they share, by what the food is, by its state, and the shortest first.
+
+    Raw comes before cooked unless a way of cooking was named: a suggestion must not make something raw pass for safe.
+    """
+    state = State.COOKED if wanted & _WAYS_OF_COOKING else State.RAW
+    keyed = [
+        (-len(wanted & words_meant(food.name)), head != _head(food.name), food.state is not state, len(food.name), food)
+        for food in foods
+    ]
+    return [food.name for *_, food in sorted(keyed, key=lambda one: one[:4])]
 
 
 def _plain(text: str) -> str:
     return " ".join(text.casefold().split())
-
-
-def _words_of(text: str) -> frozenset[str]:
-    return frozenset(re.findall(r"[a-z0-9]+", text.casefold()))
-
-
-def _every_word(food: Food) -> frozenset[str]:
-    return _words_of(f"{food.name} {food.source_name}")
 
 
 def _nutrients(row: Mapping[str, str]) -> Nutrients:

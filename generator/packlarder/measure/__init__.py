@@ -27,7 +27,7 @@ from packlarder.measure.metric import (
     kitchen_grams,
 )
 from packlarder.measure.nouns import for_number, plural, singular
-from packlarder.measure.printing import MINUS, NO_BREAK
+from packlarder.measure.printing import MINUS, NARROW, NO_BREAK
 from packlarder.measure.quantity import Quantity, Unreadable, written
 from packlarder.measure.reading import LONGEST, parse
 from packlarder.measure.rounding import DOWN, NEAREST, UP, Rounding, rounded
@@ -37,6 +37,7 @@ __all__ = [
     "DOWN",
     "LONGEST",
     "MINUS",
+    "NARROW",
     "NEAREST",
     "NO_BREAK",
     "UNITS",

@@ -6,7 +6,7 @@ Every function raises ValueError for an amount below zero.
 import math
 
 from packlarder.measure.fractions import with_fraction
-from packlarder.measure.printing import NO_BREAK, amount, plain, remembered
+from packlarder.measure.printing import NARROW, NO_BREAK, amount, plain, remembered
 from packlarder.measure.rounding import DOWN, NEAREST, NOISE, UP, Ladder, Rounding, on_ladder, rounded
 from packlarder.measure.units import CUP, FAHRENHEIT, FLUID_OUNCE, FOOT, INCH, OUNCE
 
@@ -38,7 +38,7 @@ def in_ounces(grams: float, rounding: Rounding = NEAREST) -> str:
 def in_fluid_ounces(millilitres: float, rounding: Rounding = NEAREST) -> str:
     """Print a volume: to 0.01 fl oz below 0.1, 0.1 below 1, ¼ below 4, ½ below 16, then 1."""
     count, step = on_ladder(millilitres / FLUID_OUNCE.size, _FLUID_OUNCES, rounding)
-    return amount(_with_fraction(count * step), f"fl{NO_BREAK}oz")
+    return amount(_with_fraction(count * step), f"fl{NARROW}oz")
 
 
 @remembered

@@ -7,6 +7,9 @@ from typing import ParamSpec, cast
 NO_BREAK = "\u00a0"
 """Stands between a number and its unit, so that a line never ends between them."""
 
+NARROW = "\u202f"
+"""Stands within a unit of two words, fl oz, so that what stands after the last NO_BREAK is the whole unit."""
+
 MINUS = "\u2212"
 """The minus sign of print, as wide as a plus; the hyphen of the keyboard is read as one too."""
 

@@ -5,7 +5,7 @@ from decimal import Decimal
 
 from packlarder.measure.fractions import with_fraction
 from packlarder.measure.nouns import for_number
-from packlarder.measure.printing import MINUS, NO_BREAK
+from packlarder.measure.printing import MINUS, NARROW, NO_BREAK
 from packlarder.measure.units import Dimension, Unit
 
 
@@ -42,7 +42,7 @@ def written(quantity: Quantity) -> str:
     if quantity.unit.dimension is Dimension.COUNT:
         return f"{number}{NO_BREAK}{for_number(quantity.noun, quantity.number)}"
     word = quantity.unit.plural if quantity.unit.plural and quantity.number > 1 else quantity.unit.name
-    return f"{number}{NO_BREAK}{word.replace(' ', NO_BREAK)}"
+    return f"{number}{NO_BREAK}{word.replace(' ', NARROW)}"
 
 
 def _number(quantity: Quantity) -> str:

@@ -114,9 +114,9 @@ def _tip(text: str) -> Data:
 
 def _besides(sheet: BookSheet) -> dict[str, object]:
     """Give what the book's sheet holds besides dishes and components, which have files of their own; no photos."""
-    left_out = {"dishes", "components", "spread", "field", "photos", "format"}
+    left_out = {"dishes", "dish_links", "components", "spread", "field", "photos", "format", "downloads"}
     held = {one.name: getattr(sheet, one.name) for one in dataclasses.fields(sheet) if one.name not in left_out}
-    ids = {"dishes": [one.id for one in sheet.dishes], "components": [one.id for one in sheet.components]}
+    ids = {"dishes": [one.id for one in sheet.dish_links], "components": [one.id for one in sheet.components]}
     return {**held, **ids}
 
 

@@ -17,8 +17,8 @@ LINE_MM = 8.0
 FRONT = ("front", "contents", "cautions")
 INDEX = "index"
 LEAST_LINES, MOST_LINES = 2, 4
-"""Lines at the foot of a page that has other things on it (one alone would look like a rule); a page of lines has as
-many as it holds."""
+"""Lines at the foot of a page of a dish (one alone would look like a rule). Front matter, index and pages of lines
+have as many as they hold."""
 
 
 def in_hand(dish: str) -> str:
@@ -129,7 +129,7 @@ def settle(
     openings: dict[str, int] = {}
     page = 1
     for name in FRONT:
-        blocks[name] = _place(page, extents[name], even_end=name == FRONT[-1])
+        blocks[name] = _place(page, extents[name], even_end=name == FRONT[-1], most=None)
         page = blocks[name].end
     for opening in book.openings:
         left, right = in_hand(opening.id), to_do(opening.id)
@@ -141,16 +141,23 @@ def settle(
         page = blocks[right].end
     written = page + extents[INDEX].pages - 1
     total = padded(written, rows)
-    blocks[INDEX] = _place(page, extents[INDEX], lined_pages=total - written)
+    blocks[INDEX] = _place(page, extents[INDEX], lined_pages=total - written, most=None)
     return Plan(blocks=blocks, pages=total, dish_pages=dish_pages, openings=openings, fits=fits or {})
 
 
 def _place(
-    page: int, extent: Extent, *, lined: bool = True, even_end: bool = False, lined_pages: int = 0
+    page: int,
+    extent: Extent,
+    *,
+    lined: bool = True,
+    even_end: bool = False,
+    lined_pages: int = 0,
+    most: int | None = MOST_LINES,
 ) -> Placed:
     """Place a block at a page; with `even_end`, a page of lines follows where the next would not be a left page."""
     odd = even_end and (page + extent.pages) % 2
-    lines = min(int(extent.room_mm // LINE_MM), MOST_LINES)
+    held = int(extent.room_mm // LINE_MM)
+    lines = held if most is None else min(held, most)
     return Placed(
         page=page,
         pages=extent.pages,

@@ -24,7 +24,7 @@ from packlarder.publish.paper_plan import (
     in_hand,
     settle,
 )
-from packlarder.publish.paper_words import booklet_words, how_to_print
+from packlarder.publish.paper_words import bodies, booklet_words, how_to_print
 from packlarder.publish.press import PX_PER_MM, Laid, Press
 from packlarder.publish.sizes import Bed, PageSize, bed
 from packlarder.sheets.book_sheet import FieldBook
@@ -54,6 +54,7 @@ class Room:
         loader = FileSystemLoader(templates)
         self._jinja = Environment(loader=loader, autoescape=True, undefined=StrictUndefined, trim_blocks=True)
         self._jinja.filters["css"] = _css_string
+        self._jinja.filters["bodies"] = bodies
         self.field = field
         self.size = size
         self.bed = bed(size)
@@ -97,26 +98,40 @@ def print_booklet(field: FieldBook, size: PageSize, theme: Path, press: Press) -
 def plan_booklet(room: Room, press: Press) -> Plan:
     """Measure every block and settle the plan.
 
-    A dish that overruns its opening is tried snug, and stays so if it then fits; one that overruns two is run on.
+    A dish that overruns its opening is set in other ways too, each with less air than the one before, and stays in the
+    first of those that cost it the fewest openings and keep what to take in hand on one page.
     """
     rows = room.bed.rows
     extents = {name: Extent(pages=1, room_mm=0) for name in (*FRONT, INDEX)}
     extents.update(_measure_dishes(room, press, {opening.id: AS_OTHERS for opening in room.field.openings}))
-    snug = {dish: _snug(dish, extents) for dish in settle(room.field, extents, rows).longer_than(1)}
-    tried = _measure_dishes(room, press, snug)
-    fits = {dish: fit for dish, fit in snug.items() if all(tried[name].pages == 1 for name in halves((dish,)))}
-    extents.update({name: tried[name] for name in halves(tuple(fits))})
-    very_long = dict.fromkeys(settle(room.field, extents, rows).longer_than(2), Fit(run_on=True))
-    extents.update(_measure_dishes(room, press, very_long))
-    fits.update(very_long)
+    fits: dict[str, Fit] = {}
+    for closer in (_snug, _run_on):
+        before = settle(room.field, extents, rows)
+        long = before.longer_than(1) if closer is _snug else before.longer_than(2)
+        tried = {dish: closer(dish, extents) for dish in long}
+        found = extents | _measure_dishes(room, press, tried)
+        after = settle(room.field, found, rows)
+        better = {dish: fit for dish, fit in tried.items() if _cost(dish, after) < _cost(dish, before)}
+        extents.update({name: found[name] for name in halves(tuple(better))})
+        fits.update(better)
     rough = settle(room.field, extents, rows, fits)
     extents.update(_lay_and_measure(room, press, draft((*FRONT, INDEX), dish_pages=rough.dish_pages)))
     return settle(room.field, extents, rows, fits)
 
 
 def _snug(dish: str, extents: Mapping[str, Extent]) -> Fit:
-    """Save room on a dish, and take the small print from the left page if that is the one that overruns."""
+    """Save room on a dish, and take stove and pot from the left page if that is the one that overruns."""
     return Fit(snug=True, small_right=extents[in_hand(dish)].pages > 1)
+
+
+def _run_on(dish: str, extents: Mapping[str, Extent]) -> Fit:  # noqa: ARG001 - chosen from like `_snug`
+    """Save all the room there is: what to do begins on the page on which what to take in hand ends."""
+    return Fit(snug=True, small_right=True, run_on=True)
+
+
+def _cost(dish: str, plan: Plan) -> tuple[int, int]:
+    """Give what a dish costs as it is planned: openings first, then pages in hand."""
+    return plan.openings[dish], plan.blocks[in_hand(dish)].pages
 
 
 def _measure_dishes(room: Room, press: Press, fits: Mapping[str, Fit]) -> dict[str, Extent]:

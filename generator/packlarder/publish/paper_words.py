@@ -23,6 +23,16 @@ def how_to_print(words: Mapping[str, str], page: PageSize, bed: Bed) -> tuple[st
     return (words["print"].format(sheet=bed.sheet.name, edge=edge), " ".join((*trim, *cut, words["fold"])))
 
 
+def bodies(source: str) -> str:
+    """Give who says it, each once, of a source such as `CDC: Backcountry guide; CDC: Filters; worked out`: here, `CDC`.
+
+    What names no work is left out beside what does; alone it stays.
+    """
+    pieces = source.split(";")
+    named = [piece for piece in pieces if ":" in piece] or pieces
+    return "; ".join(dict.fromkeys(piece.partition(":")[0].strip() for piece in named))
+
+
 def too_thick(page: PageSize, leaves: int, most: int) -> str:
     """Say that a booklet has more leaves than fold well."""
     return f"the {page.name} booklet has {leaves} leaves; more than {most} hardly fold or take a staple"

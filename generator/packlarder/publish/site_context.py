@@ -10,7 +10,7 @@ from packlarder.publish.site_figures import PageFigures, counts, used_columns
 from packlarder.publish.site_pages import SitePage, address_of, main_ways, more_ways, pages_of
 from packlarder.publish.site_written import set_written
 from packlarder.sheets.book_sheet import BookSheet, WrittenPage
-from packlarder.sheets.component_sheet import ComponentSheet
+from packlarder.sheets.component_sheet import ComponentSheet, Link
 from packlarder.sheets.dish_sheet import DishSheet
 
 
@@ -41,7 +41,7 @@ class SiteContext:
 
     def of(self, page: SitePage) -> dict[str, object]:
         """Give the context of a page; `root` leads from it to the site's root."""
-        sheet = self._book.spread.get(page.sheet.id, page.sheet) if isinstance(page.sheet, DishSheet) else page.sheet
+        sheet = self._book.spread[page.sheet.id] if isinstance(page.sheet, Link) else page.sheet
         context = self._shared | {
             "title": page.title,
             "section": page.section,

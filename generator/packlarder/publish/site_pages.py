@@ -6,9 +6,9 @@ from typing import TypeAlias
 
 from packlarder.sheets.book_sheet import BookSheet, Index, WrittenPage
 from packlarder.sheets.component_sheet import ComponentSheet, Link
-from packlarder.sheets.dish_sheet import DishSheet
 
-PageSheet: TypeAlias = BookSheet | DishSheet | ComponentSheet | Index | WrittenPage
+PageSheet: TypeAlias = BookSheet | Link | ComponentSheet | Index | WrittenPage
+"""What a page is made from; of a dish the link, since its sheet is only made when it is set."""
 
 FOLDERS = {"dish": "dishes", "component": "components", "page": "pages", "list": "lists"}
 """The folder of each kind of page."""
@@ -41,7 +41,7 @@ def address_of(link: Link) -> str:
 
 def dish_addresses(book: BookSheet) -> tuple[str, ...]:
     """Give the addresses of all dish pages."""
-    return tuple(f"{FOLDERS['dish']}/{dish.id}.html" for dish in book.dishes)
+    return tuple(map(address_of, book.dish_links))
 
 
 def pages_of(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
@@ -73,9 +73,9 @@ def pages_of(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
         ),
         *(
             SitePage(
-                address=address, template="dish.html", title=dish.name, section="dishes", sheet=dish
+                address=address_of(link), template="dish.html", title=link.name, section="dishes", sheet=link
             )
-            for address, dish in zip(dish_addresses(book), book.dishes, strict=True)
+            for link in book.dish_links
         ),
     )
 
@@ -121,7 +121,12 @@ def changed_pages(before: BookSheet, after: BookSheet, words: Mapping[str, str])
     if _frame(before, words) != _frame(after, words):
         return frozenset(page.address for page in now)
     then = {page.address: page for page in pages_of(before, words)}
-    return frozenset(page.address for page in now if then.get(page.address) != page)
+    return frozenset(
+        page.address
+        for page in now
+        if then.get(page.address) != page
+        or (isinstance(page.sheet, Link) and before.spread[page.sheet.id] != after.spread[page.sheet.id])
+    )
 
 
 def _frame(book: BookSheet, words: Mapping[str, str]) -> tuple[object, ...]:

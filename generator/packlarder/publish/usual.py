@@ -1,7 +1,7 @@
 """What the pocket file and the e-book share: figures at the usual servings, words, templates, pages written by hand."""
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from html import escape
 from pathlib import Path
@@ -102,7 +102,7 @@ def shared_context(book: BookSheet, words: Mapping[str, str], pages: tuple[SetPa
     }
 
 
-def contents_of(indexes: tuple[Index, ...], dishes: tuple[DishSheet, ...]) -> tuple[IndexGroup, ...]:
+def contents_of(indexes: tuple[Index, ...], dishes: Sequence[DishSheet]) -> tuple[IndexGroup, ...]:
     """Give the groups of the first index, of dishes that there are."""
     known = {dish.id for dish in dishes}
     groups = indexes[0].groups if indexes else ()

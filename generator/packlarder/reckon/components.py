@@ -16,8 +16,10 @@ from packlarder.reckon.foods import food_of
 from packlarder.reckon.measures import grams_per
 from packlarder.reckon.records import ComponentSums, Nutrients, WaterPerGram, Yielded
 from packlarder.reckon.water_ways import water_per_gram
+from packlarder.reckon.went_in import cooked_in_words_only
 from packlarder.reckon.yields import impossible_yield, yielded
 
+WHERE_FOODS_ARE = "your own live in foods.yaml; all others stand on your site's page `Figures and their sources`"
 _STRICTEST = (Cooking.TO_BE_SAFE, Cooking.TO_BE_EDIBLE, Cooking.NO)
 
 
@@ -63,11 +65,14 @@ class _Desk:
             if origin is None:
                 self._failed.add(id)
             else:
-                self._weigh(id, self.book.components[id], origin)
+                self._hold_against_the_table(id, self.book.components[id], origin)
                 self.done[id] = _component_sums(id, self.book.components[id], origin)
         return self.done.get(id)
 
-    def _weigh(self, id: str, component: Component, origin: _Origin) -> None:
+    def _hold_against_the_table(self, id: str, component: Component, origin: _Origin) -> None:
+        clash = cooked_in_words_only(self.book, id)
+        if clash is not None:
+            self.faults.append(clash)
         wrong = impossible_yield(component, origin.water)
         if wrong is not None:
             place = component_place(id).at("yields", "gives")
@@ -105,14 +110,15 @@ class _Desk:
     def _unknown(self, id: str, name: str, *keys: str | int) -> None:
         if FOODS_FILE in self.book.unread or self.book.has_unread_component(name):
             return
-        close = closest_foods(name) or tuple(get_close_matches(name, [one.name for one in self.book.foods.values()]))
+        ours = [one.name for one in self.book.foods.values()]
+        close = (*get_close_matches(name, ours, n=1, cutoff=0.8), *closest_foods(name))
         meant = " or ".join(f'"{one}"' for one in close[:2])
         self.faults.append(
             Fault(
                 place=component_place(id).at(*keys, spot=Spot.KEY if keys[0] == "made of" else Spot.VALUE),
                 code="unknown-food",
                 message=f'no food is called "{name}"',
-                help=f"{f'did you mean {meant}? ' if meant else ''}your own foods live in foods.yaml",
+                help=f"{f'did you mean {meant}? ' if meant else ''}{WHERE_FOODS_ARE}",
             )
         )
 

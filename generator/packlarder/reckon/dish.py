@@ -136,8 +136,10 @@ def _step_sums(
                 standing_ml=water.standing_ml,
                 drained_ml=water.drained_ml,
                 heater_ml=water.heater_ml,
+                heated_ml=water.heated_ml,
                 boiled_off_ml=water.boiled_off_ml,
                 rounds=water.rounds,
+                vessels=water.vessels,
                 heat_kj=heat_kj,
                 steeped_c=flame.steeped_c(plan, step, parts, spell.wait_min, conditions, servings),
             )
@@ -170,7 +172,7 @@ def _water_sums(plan: DishPlan, ledger: Ledger, conditions: Conditions) -> Water
         heater_ml=heater,
         spare_ml=carry - total,
         carry_ml=carry,
-        hot_ml=round(sum(step.hot_ml for step in ledger.steps)),
+        hot_ml=round(sum([step.heated_ml for step in ledger.steps])),
     )
 
 

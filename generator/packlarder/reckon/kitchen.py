@@ -4,9 +4,11 @@ The measures people own: ⅛ ¼ ½ 1 tsp; 1 tbsp; ¼ ⅓ ½ ⅔ ¾ 1 cup (US cus
 """
 
 import math
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
+from itertools import product
 
 from packlarder.measure import NO_BREAK, for_number, rounded, with_fraction
 from packlarder.measure.printing import plain, remembered
@@ -73,20 +75,17 @@ _MEASURES = (
     _Measure(tsp=1 / 2, part=1 / 2, unit="tsp", most=5, trouble=1.25),
     _Measure(tsp=1, part=1, unit="tsp", most=5),
     _Measure(tsp=3, part=1, unit="tbsp", most=7),
-    _Measure(tsp=12, part=1 / 4, unit="cup"),
-    _Measure(tsp=16, part=1 / 3, unit="cup"),
-    _Measure(tsp=24, part=1 / 2, unit="cup", most=3),
-    _Measure(tsp=32, part=2 / 3, unit="cup"),
-    _Measure(tsp=36, part=3 / 4, unit="cup"),
-    _Measure(tsp=48, part=1, unit="cup", most=11),
 )
+_CUP_PARTS = (0, 1 / 4, 1 / 3, 1 / 2, 2 / 3, 3 / 4)
+_MOST_CUPS = 11
+_FEW_TBSP = 2
+_BESIDE_CUPS, _BESIDE_PARTS = 3, 4
+"""At most so many spoons stand beside cups (1¾ cups + 2 tbsp, not 1½ cups + 6 tbsp), or beside a part of the first."""
 
 _ANOTHER_MEASURE = 0.75
 """Trouble of reaching for another spoon; a scoop is 1, more for the smallest spoons."""
 _WHOLE_AND_PART = 0.5
 """The same for a whole and a part of it: 1½ cups is said in one breath."""
-_TWO_PARTS = 1.5
-"""The same for two parts of a cup, which are hard to add: ½ cup + ⅓ cup."""
 _FULL_ERROR = 3.0
 """Trouble of an error as large as is allowed: as much as three scoops."""
 _SMALL_TSP = 1.25
@@ -107,6 +106,12 @@ def in_spoons(volume_ml: float) -> Spoons:
     less = tsp < LEAST_ERROR_TSP
     text = f"less than {form.text}" if less else form.text
     return Spoons(text=text, volume_ml=form.tsp * TEASPOON.size, error=form.tsp / tsp - 1, less=less)
+
+
+@lru_cache(maxsize=4096)
+def as_poured_ml(volume_ml: float) -> float:
+    """Give what the words of `spoons` amount to. ValueError as in `in_spoons`."""
+    return in_spoons(volume_ml).volume_ml
 
 
 @remembered
@@ -182,16 +187,17 @@ def _best_of_large(cell: int) -> _Form:
 
 def _best(low: float, high: float) -> _Form:
     """Choose the form of least trouble among those close enough for every volume from low to high."""
-    close = [form for form in _FORMS if _is_close(form.tsp, low) and _is_close(form.tsp, high)]
-    return min(close, key=lambda form: _trouble(form, (low + high) / 2))
+    first = bisect_left(_FORMS, high - _allowed(high), key=_tsp)
+    beyond = bisect_right(_FORMS, low + _allowed(low), key=_tsp)
+    return min(_FORMS[first:beyond], key=lambda form: _trouble(form, (low + high) / 2))
 
 
 def _allowed(tsp: float) -> float:
     return max(CLOSE * tsp, LEAST_ERROR_TSP)
 
 
-def _is_close(form_tsp: float, tsp: float) -> bool:
-    return abs(form_tsp - tsp) <= _allowed(tsp)
+def _tsp(form: _Form) -> float:
+    return form.tsp
 
 
 def _trouble(form: _Form, tsp: float) -> float:
@@ -202,26 +208,52 @@ def _all_forms() -> Iterator[_Form]:
     """Give every n of one measure, alone and with some of a smaller one."""
     rows = [(measure, scoops) for measure in _MEASURES for scoops in range(1, measure.most + 1)]
     for measure, scoops in rows:
-        tsp, trouble = scoops * measure.tsp, scoops * measure.trouble
-        yield _Form(tsp=tsp, text=_spoken(scoops * measure.part, measure.unit), trouble=trouble)
+        one = _scooped(measure, scoops)
+        yield one
         for other, more in rows:
-            if other.tsp < measure.tsp and not _is_odd(measure, scoops, other, more):
-                said, change = _together(measure, scoops, other, more)
-                both = trouble + more * other.trouble + change
-                yield _Form(tsp=tsp + more * other.tsp, text=said, trouble=both)
+            if other.tsp < measure.tsp:
+                in_one_breath = measure.unit == other.unit and measure.part == 1
+                yield _breath(measure, scoops, other, more) if in_one_breath else _with(one, other, more)
+    for whole, part in product(range(_MOST_CUPS + 1), _CUP_PARTS):
+        if not whole + part:
+            continue
+        one = _in_cups(whole, part)
+        yield one
+        beside = _BESIDE_CUPS if whole else _BESIDE_PARTS
+        yield from (_beside(one, other, more) for other, more in rows if other.part == 1 and more <= beside)
 
 
-def _is_odd(measure: _Measure, scoops: int, other: _Measure, more: int) -> bool:
-    """Tell what nobody would say: several half cups beside another part of a cup."""
-    return measure.unit == other.unit == "cup" and measure.part < 1 and (scoops, more) != (1, 1)
+def _scooped(measure: _Measure, scoops: int) -> _Form:
+    text = _spoken(scoops * measure.part, measure.unit)
+    return _Form(tsp=scoops * measure.tsp, text=text, trouble=scoops * measure.trouble)
 
 
-def _together(measure: _Measure, scoops: int, other: _Measure, more: int) -> tuple[str, float]:
-    """Say some of one measure and some of a smaller one, with the trouble of changing between them."""
-    if measure.unit == other.unit and measure.part == 1:
-        return _spoken(scoops + more * other.part, measure.unit), _WHOLE_AND_PART
-    said = f"{_spoken(scoops * measure.part, measure.unit)} + {_spoken(more * other.part, other.unit)}"
-    return said, _TWO_PARTS if measure.unit == other.unit == "cup" else _ANOTHER_MEASURE
+def _in_cups(whole: int, part: float) -> _Form:
+    trouble = whole + (1 if part else 0) + (_WHOLE_AND_PART if whole and part else 0)
+    return _Form(tsp=(whole + part) * _TSP_PER_CUP, text=_spoken(whole + part, "cup"), trouble=trouble)
+
+
+def _breath(measure: _Measure, scoops: int, other: _Measure, more: int) -> _Form:
+    """Say a whole and a part of the same unit together: 1½ tsp."""
+    return _Form(
+        tsp=scoops * measure.tsp + more * other.tsp,
+        text=_spoken(scoops + more * other.part, measure.unit),
+        trouble=scoops * measure.trouble + more * other.trouble + _WHOLE_AND_PART,
+    )
+
+
+def _with(one: _Form, other: _Measure, more: int) -> _Form:
+    """Add some of a smaller measure, with the trouble of changing to it."""
+    added = _scooped(other, more)
+    trouble = one.trouble + added.trouble + _ANOTHER_MEASURE
+    return _Form(tsp=one.tsp + added.tsp, text=f"{one.text} + {added.text}", trouble=trouble)
+
+
+def _beside(cups: _Form, other: _Measure, more: int) -> _Form:
+    """Add a little beside cups; more than two tablespoons are easily miscounted."""
+    both = _with(cups, other, more)
+    many = max(0, more - _FEW_TBSP) if other.unit == "tbsp" else 0
+    return replace(both, trouble=both.trouble + many)
 
 
 def _spoken(number: float, unit: str) -> str:
@@ -229,4 +261,4 @@ def _spoken(number: float, unit: str) -> str:
     return f"{with_fraction(number)}{NO_BREAK}{word}"
 
 
-_FORMS = tuple(_all_forms())
+_FORMS = tuple(sorted(_all_forms(), key=_tsp))

@@ -8,7 +8,7 @@ from packlarder.book.step import Fate, Verb
 from packlarder.figures.hands import HEATER_WATER
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon.part_waters import poured_ml
-from packlarder.reckon.pots import rounds_of
+from packlarder.reckon.pots import largest_ml, rounds_of, vessels_of
 from packlarder.reckon.records import DishPlan, PartSums, PlannedStep
 
 GIVES_WATER = frozenset({Verb.SOAK, Verb.MIX, Verb.MOISTEN, Verb.POUR_OVER})
@@ -19,9 +19,10 @@ _WARMER = tuple(Warmth)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StepWater:
-    """The water of one step, and its rounds.
+    """The water of one step, its rounds, and the vessels it takes without a flame.
 
-    `from_drain_ml` was drained for its pot before, `standing_ml` stands in it from the steps before.
+    `from_drain_ml` was drained for its pot before, `standing_ml` stands in it from the steps before. `hot_ml` is heated
+    for this step; `heated_ml` counts what is heated in a later one as well.
     """
 
     fresh_ml: float = 0.0
@@ -30,8 +31,10 @@ class StepWater:
     boiled_off_ml: float = 0.0
     drained_ml: float = 0.0
     hot_ml: float = 0.0
+    heated_ml: float = 0.0
     heater_ml: float = 0.0
     rounds: int = 1
+    vessels: int = 1
 
 
 _NONE = StepWater()
@@ -39,11 +42,18 @@ _NONE = StepWater()
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Steady:
-    """What of a step's water does not hang on servings: the parts it wets first, whether hot, one round's boil-off."""
+    """What of a step's water does not hang on servings: the parts it wets first, whether hot, one round's boil-off.
+
+    `heats_food` and `heats_drained` say whether water given cold is heated later: with the food, or drained for a pot.
+    `bowl_ml` is the size of the bowls there are.
+    """
 
     wets: tuple[int, ...]
     hot: bool
     boil_off_ml: float
+    heats_food: bool
+    heats_drained: bool
+    bowl_ml: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -126,7 +136,11 @@ class _Desk:
         if not steady.wets and step.given_ml is not None:  # more water for what was wetted before: it stays in
             fresh = poured_ml(step.given_ml * self.scale)
         self.in_food += fresh - drained
-        return StepWater(fresh_ml=fresh, hot_ml=fresh if steady.hot else 0.0)
+        vessels = vessels_of(fresh + sum([self.parts[index].dry_g for index in step.parts]), steady.bowl_ml)
+        if steady.hot:
+            return StepWater(fresh_ml=fresh, hot_ml=fresh, heated_ml=fresh, vessels=vessels)
+        later = (fresh - drained) * steady.heats_food + drained * steady.heats_drained
+        return StepWater(fresh_ml=fresh, heated_ml=later, vessels=vessels)
 
     def _drained(self, fate: Fate) -> StepWater:
         """Pour off what lies around soaked parts, or else what is in the pot that was used last."""
@@ -150,7 +164,7 @@ class _Desk:
         self._put_in(step)
         per_round = self.steady[step.index].boil_off_ml
         rounds, wanted = self._wanted(step, before, per_round)
-        fresh = poured_ml(max(0.0, wanted - before)) if wanted is not None else 0.0
+        fresh = poured_ml(max(0.0, wanted - before) / rounds) * rounds if wanted is not None else 0.0
         self.pots[step.pot] = before + fresh
         for index in step.parts:
             self._taken_up(index, step.pot)
@@ -162,6 +176,7 @@ class _Desk:
             standing_ml=standing,
             boiled_off_ml=boiled,
             hot_ml=fresh,
+            heated_ml=fresh,
             rounds=rounds,
         )
 
@@ -210,11 +225,44 @@ class _Desk:
 
 def steady_of(plan: DishPlan, step: PlannedStep, boil_off_ml: float) -> Steady:
     """Work out once what of a step's water every number of servings shares."""
+    hot = bowl_warmth(plan, step) is not Warmth.COLD
+    cold = step.verb in GIVES_WATER and not hot
+    later = plan.steps[step.index + 1 :]
     return Steady(
-        wets=tuple(index for index in step.parts if plan.wetted_in[index] == step.index),
-        hot=bowl_warmth(plan, step) is not Warmth.COLD,
+        wets=tuple([index for index in step.parts if plan.wetted_in[index] == step.index]),
+        hot=hot,
         boil_off_ml=boil_off_ml,
+        heats_food=cold and _cooks_later(step.parts, later),
+        heats_drained=cold and _drained_to_cook(later),
+        bowl_ml=largest_ml(plan),
     )
+
+
+def _cooks_later(parts: Sequence[int], later: Sequence[PlannedStep]) -> bool:
+    """Tell whether one of the parts is heated in its water later on, by itself or with what it was stirred into."""
+    stirred_into: set[str] = set()
+    for step in later:
+        shared = not set(parts).isdisjoint(step.parts)
+        if step.verb is Verb.STIR_IN and shared:
+            stirred_into.add(step.pot)
+        elif _heats_water(step) and (shared or step.pot in stirred_into):
+            return True
+    return False
+
+
+def _drained_to_cook(later: Sequence[PlannedStep]) -> bool:
+    """Tell whether the next drain goes into a pot that is heated after it."""
+    at = next((place for place, step in enumerate(later) if step.verb is Verb.DRAIN), None)
+    if at is None or later[at].fate is not Fate.INTO_THE_POT:
+        return False
+    return any(_heats_water(step) for step in later[at:])
+
+
+def _heats_water(step: PlannedStep) -> bool:
+    if step.verb is None or step.heater:
+        return False
+    row = VERBS[step.verb]
+    return row.on_stove and not row.dry_heat
 
 
 def warmth_of(plan: DishPlan, step: PlannedStep, part: int) -> Warmth:

@@ -112,11 +112,11 @@ def _unused(parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], place: P
             severity=Severity.WARNING,
         )
         for part in parts
-        if part.index not in used and not _is_told(part, told)
+        if part.index not in used and not is_told(part, told)
     ]
 
 
-def _is_told(part: PlannedPart, told: str) -> bool:
+def is_told(part: PlannedPart, told: str) -> bool:
     """Tell whether a sentence names a part: as words of their own, so that "boil it" names no oil."""
     names = {part.called.lower(), part.component.model.name.lower()}
     return any(re.search(rf"(?<!\w){re.escape(name)}(?!\w)", told) for name in names)

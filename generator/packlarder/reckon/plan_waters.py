@@ -2,10 +2,11 @@
 
 from collections.abc import Sequence
 
+from packlarder.book.bring_back import Way
 from packlarder.book.step import Fate, Verb
 from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.figures.verbs import VERBS
-from packlarder.reckon.records import PlannedPart, PlannedStep
+from packlarder.reckon.records import PlannedPart, PlannedStep, WaterPerGram
 
 IN_WATER = frozenset({Verb.BOIL, Verb.SIMMER})
 
@@ -24,14 +25,30 @@ def check_waters(
                 faults.append(_nothing_to_drain(at))
             drained, soaking = drained or step.fate is Fate.INTO_THE_POT, False
         elif step.verb in IN_WATER:
-            wet = any((wetted := wetted_in[part]) is not None and wetted < step.index for part in step.parts)
-            if step.pot_ml is None and not (wet or drained or step.pot in filled):
+            wet = any(_is_wet(wetted_in[part], step) for part in step.parts)
+            there = drained or step.pot in filled or (wet and soaking)
+            if step.pot_ml is None and not there and not (wet and not _thirsty(step, parts, wetted_in)):
                 faults.append(_no_water(step.verb, at))
             filled.add(step.pot)
         elif _has_had_it(step, wetted_in):
             faults.append(_wetted_twice(step, parts, at))
         soaking = soaking or step.verb is Verb.SOAK
     return faults
+
+
+def must_have_water(water: WaterPerGram) -> bool:
+    """Tell whether a part that takes its water in the pot needs it there: a powder only dissolves in what there is."""
+    return water.way in (Way.IN_THE_POT, Way.SOAK)
+
+
+def _thirsty(step: PlannedStep, parts: Sequence[PlannedPart], wetted_in: Sequence[int | None]) -> bool:
+    """Tell whether a step has a part that is still dry and takes its water in the pot."""
+    dry = (parts[index].component.water for index in step.parts if not _is_wet(wetted_in[index], step))
+    return any(water is not None and must_have_water(water) for water in dry)
+
+
+def _is_wet(wetted_in: int | None, step: PlannedStep) -> bool:
+    return wetted_in is not None and wetted_in < step.index
 
 
 def _has_had_it(step: PlannedStep, wetted_in: Sequence[int | None]) -> bool:

@@ -9,6 +9,16 @@ _JUST_OVER = 1e-9
 """Keeps a pot that is exactly full from needing a second round by a rounding error."""
 
 
+def largest_ml(plan: DishPlan) -> float:
+    """Give what the household's largest pot holds, which stands for its largest bowl as well."""
+    return max([pot.holds.base for pot in plan.pots.values()])
+
+
+def vessels_of(fill_ml: float, bowl_ml: float) -> int:
+    """Give the bowls or packs of a size that food takes with the water that it is wetted with, without a flame."""
+    return 1 if fill_ml <= bowl_ml else math.ceil(fill_ml / bowl_ml - _JUST_OVER)
+
+
 def rounds_of(plan: DishPlan, step: PlannedStep, food_ml: float, water_ml: float) -> int:
     """Give the rounds in which a step is cooked: all that is in its pot, by the share of the brim that its verb fills.
 

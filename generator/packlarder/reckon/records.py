@@ -204,7 +204,10 @@ class PartSums:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WaterSums:
-    """The water to carry for a dish, in whole mL; each drop stands in one field only, and they add up to `carry_ml`."""
+    """The water to carry for a dish, in whole mL; each drop stands in one field only, and they add up to `carry_ml`.
+
+    `hot_ml` is what of it must be heated: before it goes onto food, or because it cooks in the pot.
+    """
 
     in_food_ml: int
     drained_away_ml: int
@@ -222,8 +225,10 @@ class StepSums:
     """A step worked out: when it starts, what it takes of the cook and the clock, its water, rounds and heat.
 
     `water_ml` is the fresh water it takes, `from_drain_ml` what was drained for its pot, `standing_ml` what stands in
-    the pot from the steps before; `drained_ml` is what a drain pours off. `cook_min` counts all rounds. `steeped_c` is
-    the temperature that a steeped or heater-warmed food ends at.
+    the pot from the steps before; `drained_ml` is what a drain pours off; `heated_ml` is what of the fresh water must
+    be heated, now or in a later step. `cook_min` and `water_ml` count all rounds. `vessels` are the bowls or packs that
+    food takes which is wetted without a flame. `steeped_c` is the temperature that a steeped or heater-warmed food ends
+    at.
     """
 
     start_min: float
@@ -236,8 +241,10 @@ class StepSums:
     standing_ml: float
     drained_ml: float
     heater_ml: float
+    heated_ml: float
     boiled_off_ml: float
     rounds: int
+    vessels: int
     heat_kj: float
     steeped_c: float | None
 

@@ -10,7 +10,7 @@ from packlarder.book.step import Verb
 from packlarder.faults import Place, Spot
 from packlarder.figures.kinds import Cooking, Group, Kind
 from packlarder.figures.verbs import VERBS, Wets
-from packlarder.reckon.ledger import warmth_of
+from packlarder.reckon.ledger import bowl_warmth
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums, PlannedPack, PlannedPart, PlannedStep
 from packlarder.safety.food import follow
 from packlarder.safety.heat import groups_of, perishable, raw_kinds, rows_asked
@@ -89,11 +89,11 @@ class DishCase:
         self.on_stove = any(_wants_stove(plan, step) for step in plan.steps)
         self.heater_steps = [step for step in plan.steps if step.heater]
         self.trail = follow(plan, household.authority)
-        self.unboiled = any(_drinks_unboiled(plan, part, self.trail.journeys[part.index]) for part in plan.parts)
+        self.unboiled = any(_drinks_unboiled(plan, journey) for journey in self.trail.journeys)
         usual = household.usual_conditions
         self.height_m = usual.height.base if sums is None else sums.conditions.height_m
         self.air_c = usual.air.base if sums is None else sums.conditions.air_c
-        self.ready_at = 0.0 if sums is None else max([step.end_min for step in sums.steps], default=0.0)
+        self.ready_at = 0.0 if sums is None else ready_at(sums)
 
     def journey(self, part: PlannedPart) -> Journey:
         """Give the journey of a part."""
@@ -157,26 +157,27 @@ class DishCase:
         return Hit(places=(self.place,), words=words, facts=facts)
 
 
+def ready_at(sums: DishSums) -> float:
+    """Give the minute at which a dish is ready to eat."""
+    return max([step.end_min for step in sums.steps], default=0.0)
+
+
 def _wants_stove(plan: DishPlan, step: PlannedStep) -> bool:
     """Tell whether a step wants the stove, for food or for hot water."""
     if step.verb is None or step.heater:
         return False
     does = VERBS[step.verb]
-    return does.on_stove or (does.gives_water and any(_hot(plan, step, part) for part in step.parts))
+    return does.on_stove or (does.gives_water and bowl_warmth(plan, step) is not Warmth.COLD)
 
 
-def _hot(plan: DishPlan, step: PlannedStep, part: int) -> bool:
-    return warmth_of(plan, step, part) is not Warmth.COLD
-
-
-def _drinks_unboiled(plan: DishPlan, part: PlannedPart, journey: Journey) -> bool:
+def _drinks_unboiled(plan: DishPlan, journey: Journey) -> bool:
     """Tell whether a part takes water that never boils, before or after it is given; what the pot holds has boiled."""
     if journey.wet_at is None or journey.cooked_at is not None:
         return False
     step = plan.steps[journey.wet_at]
     if step.verb is None or VERBS[step.verb].wets is not Wets.YES:
         return False
-    return warmth_of(plan, step, part.index) in (Warmth.COLD, Warmth.WARM)
+    return bowl_warmth(plan, step) in (Warmth.COLD, Warmth.WARM)
 
 
 def spoken(part: PlannedPart) -> str:

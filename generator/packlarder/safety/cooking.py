@@ -9,11 +9,12 @@ from packlarder.figures.temperatures import DEFAULT_AUTHORITY, CookingTemperatur
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon.records import PlannedPart
 from packlarder.safety.case import DishCase
+from packlarder.safety.food import least_minutes
 from packlarder.safety.heat import hottest, rows_asked, temperature_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.journey import Why
 from packlarder.safety.rule import DishRule, Shows
-from packlarder.safety.wording import degrees
+from packlarder.safety.wording import degrees, lasting
 
 
 def egg_temperature(case: DishCase) -> Iterator[Hit]:
@@ -96,9 +97,9 @@ def cooked_too_short(case: DishCase) -> Iterator[Hit]:
         if journey.why is not Why.TOO_SHORT or journey.why_at is None:
             continue
         step = case.plan.steps[journey.why_at]
-        least = VERBS[step.verb].least if step.verb else None
-        if least is not None:
-            yield case.hit(part, step.index, verb=str(step.verb), minutes=f"{step.minutes:g}", least=f"{least.value:g}")
+        if step.verb is not None and step.minutes is not None:
+            least = least_minutes(step, VERBS[step.verb])
+            yield case.hit(part, step.index, verb=str(step.verb), given=lasting(step.minutes), least=lasting(least))
 
 
 def hard_food_not_cooked(case: DishCase) -> Iterator[Hit]:

@@ -17,6 +17,7 @@ from packlarder.figures.verbs import VERBS, Heats, VerbFigures, Wets
 from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart, PlannedStep
 from packlarder.safety.heat import temperature_of
 from packlarder.safety.journey import Journey, RawWater, Trail, Why
+from packlarder.safety.limits import MEASURED_SHARE
 
 WET_ABOVE = 0.25
 """A food that holds more water than this needs none before it is heated: it is not dry."""
@@ -179,10 +180,10 @@ class _Walk:
         """Say why a cooking step does not cook a part; None if it does."""
         if self.parts[index].uncooked and not self.parts[index].wet:
             return Why.HEATED_DRY
-        if step.to_c is not None:
-            needed = self.needed_c(index)
-            return Why.TOO_COOL if needed is not None and step.to_c < needed - _ROUNDED_BY else None
-        return Why.TOO_SHORT if _too_short(step, does) else None
+        if _too_short(step, does):
+            return Why.TOO_SHORT
+        needed = None if step.to_c is None else self.needed_c(index)
+        return Why.TOO_COOL if needed is not None and (step.to_c or 0.0) < needed - _ROUNDED_BY else None
 
     def drain(self, step: PlannedStep) -> None:
         """Pour off the water of the step that gave it, with what raw food left in it."""
@@ -261,8 +262,14 @@ _ROUNDED_BY = 0.6
 """Half a degree Fahrenheit and half a degree Celsius: authorities round 145 °F to 62.8 or to 63 °C."""
 
 
+def least_minutes(step: PlannedStep, does: VerbFigures) -> float:
+    """Give the shortest time that a cooking step is believed; who measures the temperature may be quicker."""
+    least = 0.0 if does.least is None else does.least.value
+    return least if step.to_c is None else least * MEASURED_SHARE.value
+
+
 def _too_short(step: PlannedStep, does: VerbFigures) -> bool:
-    return step.minutes is not None and does.least is not None and step.minutes < does.least.value
+    return step.minutes is not None and step.minutes < least_minutes(step, does)
 
 
 def _journey(index: int, part: _Part) -> Journey:

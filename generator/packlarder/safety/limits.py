@@ -13,6 +13,13 @@ WET_TIME = _limit("longest time that perishable food stands wet", 120, "min", "T
 WET_TIME_HOT = _limit("longest time that perishable food stands wet on a hot day", 60, "min", "T2-18")
 HOT_DAY = _limit("air temperature above which a day counts as hot", 32, "°C", "T2-02")
 SOAK_TIME = _limit("longest soak without a refrigerator", 120, "min", "T6-09")
+EGG_IDLE = Figure(
+    name="longest time that mixed raw egg stands beyond its own wait",
+    value=10,
+    unit="min",
+    source=f"{FACTS['T2-16'].source}: used at once; our choice of what that is at camp",
+    standing=Standing.COMMON_PRACTICE,
+)
 EGG_TIME = _limit("longest time that raw egg stands mixed", 60, "min", "T2-16")
 RICE_TIME = _limit("longest time that cooked rice stands warm", 60, "min", "T7-08")
 
@@ -27,6 +34,13 @@ LEGUMES_ABOVE = Figure(
     unit="m",
     source="10^((99.97 - T)/z) with z = 19 K and water boiling at about 90 °C: 3.4 times",
     standing=Standing.COMPUTED,
+)
+MEASURED_SHARE = Figure(
+    name="share of the shortest cooking time that is believed where a temperature is measured",
+    value=0.5,
+    unit="of that time",
+    source="heat takes its time to the middle of the thinnest layer; our choice",
+    standing=Standing.COMMON_PRACTICE,
 )
 OILY_ABOVE = Figure(
     name="share of fat above which a dried food counts as oily",

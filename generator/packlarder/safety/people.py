@@ -82,9 +82,9 @@ RULES: tuple[Rule, ...] = (
         shows=Shows.FIELD,
         check=honey_and_infants,
     ),
-    DishRule(id="allergens", severity=Severity.NOTE, facts=("T11-01", "T11-05"), shows=Shows.FIELD, check=allergens),
+    DishRule(id="allergens", severity=Severity.NOTE, facts=("T11-01", "T11-05"), check=allergens),
     DishRule(id="traces", severity=Severity.NOTE, facts=("T11-04",), check=traces),
     DishRule(
-        id="people-at-risk", severity=Severity.NOTE, facts=("T3-19", "T12-07"), shows=Shows.PAGE, check=people_at_risk
+        id="people-at-risk", severity=Severity.NOTE, facts=("T3-19", "T12-07"), shows=Shows.BOTH, check=people_at_risk
     ),
 )

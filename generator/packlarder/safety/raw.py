@@ -188,5 +188,11 @@ RULES = (
         shows=Shows.FIELD,
         check=no_tasting_raw,
     ),
-    DishRule(id="hands-after-raw", severity=Severity.NOTE, facts=("T13-01", "T3-17", "T3-18"), check=hands_after_raw),
+    DishRule(
+        id="hands-after-raw",
+        severity=Severity.NOTE,
+        facts=("T13-01", "T3-17", "T3-18"),
+        shows=Shows.FIELD,
+        check=hands_after_raw,
+    ),
 )

@@ -39,6 +39,8 @@ class Shows(StrEnum):
     """Beside what it is about, and among the few cautions of a dish in the field booklet."""
     PAGE = "on the page"
     """Beside what it is about, where there is room to read."""
+    BOTH = "on the page, and once at the front"
+    """Beside what it is about where there is room, and as a general caution for the booklet."""
     FRONT = "once, at the front"
     """A general caution: at the front of the booklet and on one page of the site."""
 

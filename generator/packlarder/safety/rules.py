@@ -1,6 +1,6 @@
 """All rules in one tuple, and what comes of holding a book against them."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from packlarder.book.household import Household
 from packlarder.faults import Fault, Severity
@@ -12,12 +12,12 @@ from packlarder.safety.rule import ComponentRule, DishRule, Finding, Rule, Shows
 
 RULES: tuple[Rule, ...] = (
     *raw.RULES,
+    *people.RULES,
+    *cooking.RULES,
     *sachets.RULES,
     *field.RULES,
-    *cooking.RULES,
     *water.RULES,
     *beans_and_grains.RULES,
-    *people.RULES,
     *drying.RULES,
 )
 """Every rule, each file's together, what matters most to a cook first."""
@@ -41,9 +41,22 @@ def check_dish(plan: DishPlan, sums: DishSums | None, household: Household) -> t
     return tuple(_finding(rule, hit) for rule in _OF_DISHES for hit in rule.check(case))
 
 
+def check_larger(plan: DishPlan, each: Sequence[DishSums], household: Household) -> tuple[Finding, ...]:
+    """Give what a dish does only for more people than the usual, told once, from how many on.
+
+    `each` are its sums in rising order of servings, the usual ones among them; what holds for those `check_dish` tells.
+    """
+    usual = next((sums for sums in each if sums.servings == household.servings), None)
+    case = DishCase(plan, usual, household)
+    if any(water.over_two_hours(case)):
+        return ()
+    hits = water.over_two_hours_from(case, (sums for sums in each if sums.servings > household.servings))
+    return tuple(_finding(water.OVER_TWO_HOURS, hit) for hit in hits)
+
+
 def general_cautions() -> tuple[Rule, ...]:
     """Give the rules that stand once, at the front of the booklet and on one page of the site."""
-    return tuple(rule for rule in RULES if rule.shows is Shows.FRONT)
+    return tuple(rule for rule in RULES if rule.shows in _AT_THE_FRONT)
 
 
 def on_the_page(findings: Iterable[Finding]) -> tuple[Finding, ...]:
@@ -52,7 +65,7 @@ def on_the_page(findings: Iterable[Finding]) -> tuple[Finding, ...]:
     return tuple(sorted(own, key=lambda finding: _GRAVEST.index(finding.severity)))
 
 
-def in_the_booklet(findings: Iterable[Finding], most: int = 3) -> tuple[Finding, ...]:
+def in_the_booklet(findings: Iterable[Finding], most: int = 4) -> tuple[Finding, ...]:
     """Give the few findings that a tired cook needs in the field, in the order of `RULES`; at most `most`."""
     return tuple(finding for finding in findings if finding.rule.shows is Shows.FIELD)[:most]
 
@@ -62,6 +75,7 @@ def faults_of(findings: Iterable[Finding]) -> tuple[Fault, ...]:
     return tuple(finding.fault for finding in findings if finding.severity is not Severity.NOTE)
 
 
+_AT_THE_FRONT = frozenset({Shows.FRONT, Shows.BOTH})
 _GRAVEST = (Severity.ERROR, Severity.WARNING, Severity.NOTE)
 
 

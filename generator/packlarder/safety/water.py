@@ -1,17 +1,19 @@
 """Water: what it warms, how long food may stand in it, and what may be drunk."""
 
-from collections.abc import Iterator
+import math
+from collections.abc import Iterable, Iterator
 
 from packlarder.book.step import Verb
 from packlarder.faults import Severity
 from packlarder.figures.kinds import Group, Kind
 from packlarder.figures.verbs import VERBS
-from packlarder.reckon.records import PlannedPart, PlannedStep
-from packlarder.safety.case import DishCase
+from packlarder.reckon.records import DishSums, PlannedPart, PlannedStep
+from packlarder.safety.case import DishCase, ready_at
 from packlarder.safety.heat import groups_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.limits import (
     BOIL_LONGER_ABOVE,
+    EGG_IDLE,
     EGG_TIME,
     HOT_DAY,
     SOAK_TIME,
@@ -53,11 +55,35 @@ def stands_too_long(case: DishCase) -> Iterator[Hit]:
     """Find perishable food that stands wet too long before it is heated or eaten, by the dish's own clock."""
     if case.sums is None:
         return
-    limit = (WET_TIME_HOT if _hot(case) else WET_TIME).value
+    limit = wet_limit_min(case.air_c)
     for part in case.perishable:
         at, minutes = case.journey(part).wet_at, _stands(case, part)
         if minutes > limit:
             yield case.hit(part, at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
+
+
+def over_two_hours(case: DishCase) -> Iterator[Hit]:
+    """Find perishable food that takes over two hours from its water to the plate, heat and rounds counted."""
+    return over_two_hours_from(case, () if case.sums is None else (case.sums,))
+
+
+def over_two_hours_from(case: DishCase, each: Iterable[DishSums]) -> Iterator[Hit]:
+    """Find the first of several sums of a dish, in rising order of servings, that takes so long."""
+    first = next((sums for sums in each if _over_limit(case, sums)), None)
+    if first is not None:
+        yield case.note(servings=str(first.servings), limit=f"{wet_limit_min(case.air_c) / 60:g}\u00a0h")
+
+
+def _over_limit(case: DishCase, sums: DishSums) -> bool:
+    """Tell whether perishable food takes longer from its water to the plate than it may."""
+    wet = [wet_at for part in case.perishable if (wet_at := case.journey(part).wet_at) is not None]
+    starts = min([sums.steps[index].start_min for index in wet], default=math.inf)
+    return ready_at(sums) - starts > wet_limit_min(case.air_c)
+
+
+def wet_limit_min(air_c: float) -> float:
+    """Give how long perishable food may stand wet in that air, in minutes."""
+    return (WET_TIME_HOT if air_c > HOT_DAY.value else WET_TIME).value
 
 
 def long_soak(case: DishCase) -> Iterator[Hit]:
@@ -86,9 +112,13 @@ def egg_stands(case: DishCase) -> Iterator[Hit]:
     if case.sums is None:
         return
     for part in case.raw_with(Kind.EGG):
+        wet_at = case.journey(part).wet_at
+        if wet_at is None:
+            continue
         minutes = _stands(case, part)
-        if minutes > EGG_TIME.value:
-            yield case.hit(part, case.journey(part).wet_at, minutes=f"{minutes:.0f}", limit=f"{EGG_TIME.value:g}")
+        limit = min(case.minutes(case.plan.steps[wet_at]) + EGG_IDLE.value, EGG_TIME.value)
+        if minutes > limit:
+            yield case.hit(part, wet_at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
 
 
 def treat_the_water(case: DishCase) -> Iterator[Hit]:
@@ -144,16 +174,24 @@ def _wet_perishable(case: DishCase) -> bool:
 
 
 def _stands(case: DishCase, part: PlannedPart) -> float:
-    """Give how long a part stands wet: from when its water goes in until the stove heats it, or until the plate."""
+    """Give how long a part stands wet: from when its water goes in until the stove heats it, or until the plate.
+
+    What is cooked in rounds waits for the last of them, unless it goes dry into the pot.
+    """
     wet_at = case.journey(part).wet_at
     if wet_at is None or case.sums is None:
         return 0.0
     heated = (step.index for step in case.steps_with(part.index, *_ON_STOVE) if step.index >= wet_at)
     first = next(heated, None)
-    ends = case.ready_at if first is None else case.sums.steps[first].start_min
-    return ends - case.sums.steps[wet_at].start_min
+    starts = case.sums.steps[wet_at].start_min
+    if first is None:
+        return case.ready_at - starts
+    heat = case.sums.steps[first]
+    others_min = (heat.boil_up_min + heat.cook_min) * (1 - 1 / heat.rounds) if first > wet_at else 0.0
+    return heat.start_min + others_min - starts
 
 
+OVER_TWO_HOURS = DishRule(id="over-two-hours", severity=Severity.NOTE, facts=("T2-18", "T2-02"), check=over_two_hours)
 RULES = (
     DishRule(
         id="steeping-only-warms",
@@ -170,8 +208,9 @@ RULES = (
         check=heater_only_warms,
     ),
     DishRule(id="stands-too-long", severity=Severity.WARNING, facts=("T2-18", "T2-02"), check=stands_too_long),
+    OVER_TWO_HOURS,
     DishRule(id="long-soak", severity=Severity.WARNING, facts=("T6-09", "T6-07"), check=long_soak),
-    DishRule(id="egg-stands", severity=Severity.WARNING, facts=("T2-16",), check=egg_stands),
+    DishRule(id="egg-stands", severity=Severity.WARNING, facts=("T2-15", "T2-16"), check=egg_stands),
     DishRule(id="hot-day", severity=Severity.NOTE, facts=("T2-02", "T2-18"), shows=Shows.FIELD, check=hot_day),
     DishRule(
         id="mix-egg-late", severity=Severity.NOTE, facts=("T2-15", "T2-16"), shows=Shows.FIELD, check=mix_egg_late

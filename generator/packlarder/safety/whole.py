@@ -1,6 +1,6 @@
 """A whole book, worked out and held against every rule."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
@@ -8,8 +8,10 @@ from packlarder.book.book import Book
 from packlarder.faults import Fault
 from packlarder.reckon.components import reckon_components
 from packlarder.reckon.dish import usual_conditions, work_out
+from packlarder.reckon.pack_slips import pack_slips
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
+from packlarder.reckon.water_slips import component_slips, water_slips
 from packlarder.safety.rule import Finding
 from packlarder.safety.rules import check_component, check_dish, faults_of
 
@@ -35,6 +37,7 @@ def check_book(book: Book) -> CheckedBook:
     household = book.household
     components, found = reckon_components(book)
     faults = list(found)
+    faults += [slip for sums in components.values() for slip in component_slips(sums)]
     component_findings = {id: check_component(sums, household) for id, sums in components.items()}
     conditions = usual_conditions(household)
     plans: dict[str, DishPlan] = {}
@@ -46,6 +49,7 @@ def check_book(book: Book) -> CheckedBook:
         if plan is not None:
             plans[id] = plan
             usual[id] = work_out(plan, household.servings, conditions, household.margins.fuel.base)
+            faults += _slips(plan, usual[id], wrong)
             dish_findings[id] = check_dish(plan, usual[id], household)
     for findings in (*component_findings.values(), *dish_findings.values()):
         faults += faults_of(findings)
@@ -58,3 +62,11 @@ def check_book(book: Book) -> CheckedBook:
         dish_findings=MappingProxyType(dish_findings),
         faults=tuple(faults),
     )
+
+
+def _slips(plan: DishPlan, sums: DishSums, told: Iterable[Fault]) -> list[Fault]:
+    """Find the slips that a planned dish shows, but for places and packs of which the planner has told one already."""
+    places = {fault.place for fault in told}
+    torn = any(fault.code in ("packed-twice", "unknown-part") for fault in told)
+    slips = (*(() if torn else pack_slips(plan)), *water_slips(plan, sums))
+    return [slip for slip in slips if slip.place not in places]

@@ -1,13 +1,14 @@
 """The sheet of a whole book: everything that is published of it."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from types import MappingProxyType
 
 from packlarder.reckon.dish import usual_conditions, work_out_each
+from packlarder.safety import check_larger
 from packlarder.safety.whole import CheckedBook
 from packlarder.sheets import words
-from packlarder.sheets.book_sheet import BookSheet, FieldBook, WrittenPage
+from packlarder.sheets.book_sheet import BookSheet, Download, FieldBook, WrittenPage
 from packlarder.sheets.component import component_sheet, links
 from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish import day, dish_sheet
@@ -16,7 +17,8 @@ from packlarder.sheets.dish_sheet import DishSheet
 from packlarder.sheets.field import field_opening
 from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.format_reference import format_sections
-from packlarder.sheets.indexes import all_indexes
+from packlarder.sheets.indexes import IndexedDish, all_indexes, indexed
+from packlarder.sheets.lazily import Anew, Lazily
 from packlarder.sheets.origins import usual_line
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
@@ -25,17 +27,24 @@ SERVINGS = tuple(range(1, 13))
 """The numbers of servings that a page carries every figure for."""
 
 
-def book_sheet(checked: CheckedBook, *, edition: str, on: date, photos: Mapping[str, bytes] | None = None) -> BookSheet:
-    """Build the sheet of a book that has no errors. `photos` go by their file names."""
+def book_sheet(
+    checked: CheckedBook,
+    *,
+    edition: str,
+    on: date,
+    photos: Mapping[str, bytes] | None = None,
+    downloads: tuple[Download, ...] = (),
+) -> BookSheet:
+    """Build the sheet of a book that has no errors.
+
+    `photos` go by their file names; `downloads` are the files that will lie beside the site.
+    """
     household = checked.book.household
     system = System(household.units.value)
-    series = [dish_series(checked, id, (household.servings,)) for id in _by_name(checked)]
-    sheets = [dish_sheet(one, checked.dish_findings[one.plan.id]) for one in series]
-    openings = [
-        field_opening(one, sheet, checked.dish_findings[sheet.id], system)
-        for one, sheet in zip(series, sheets, strict=True)
-    ]
-    carry_ml = [checked.usual[sheet.id].water.carry_ml for sheet in sheets]
+    ids = sorted(checked.plans, key=lambda id: checked.book.dishes[id].name.lower())
+    dishes = [indexed(usual_series(checked, id), system) for id in ids]
+    sheets = Lazily(ids, lambda id: _sheet(checked, usual_series(checked, id)))
+    openings = Lazily(ids, lambda id: _opening(checked, sheets[ids.index(id)], system))
     return BookSheet(
         title=household.title,
         language=household.language,
@@ -44,42 +53,34 @@ def book_sheet(checked: CheckedBook, *, edition: str, on: date, photos: Mapping[
         edition=edition,
         day=day(on),
         about=household.about,
-        dishes=tuple(sheets),
+        dish_links=tuple(dish.entry.link for dish in dishes),
+        dishes=sheets,
         components=_components(checked),
-        indexes=all_indexes(sheets, list(checked.components.values()), carry_ml, system),
+        indexes=all_indexes(dishes, list(checked.components.values())),
         general_cautions=front_cautions(),
         rules=rule_rows(),
         figures=figure_groups(),
         format=format_sections(),
         pages=tuple(_written_page(id, text) for id, text in checked.book.pages.items()),
-        field=_field_book(checked, openings, edition, on),
-        spread=DishSpread(checked),
+        field=_field_book(checked, dishes, openings, edition, on),
+        spread=Anew(ids, lambda id: _sheet(checked, dish_series(checked, id))),
         photos=tuple((photos or {}).items()),
+        downloads=downloads,
     )
 
 
-class DishSpread(Mapping[str, DishSheet]):
-    """The dishes of a book by id, each worked out for every number of servings when it is asked for."""
-
-    def __init__(self, checked: CheckedBook) -> None:
-        """Keep the book; nothing is worked out yet."""
-        self._checked = checked
-
-    def __getitem__(self, id: str) -> DishSheet:
-        """Work out one dish; KeyError for an id that the book has not."""
-        return dish_sheet(dish_series(self._checked, id), self._checked.dish_findings[id])
-
-    def __iter__(self) -> Iterator[str]:
-        """Give the ids."""
-        return iter(self._checked.plans)
-
-    def __len__(self) -> int:
-        """Count the dishes."""
-        return len(self._checked.plans)
+def _sheet(checked: CheckedBook, dish: DishSeries) -> DishSheet:
+    larger = check_larger(dish.plan, dish.sums, checked.book.household)
+    return dish_sheet(dish, (*checked.dish_findings[dish.plan.id], *larger))
 
 
-def _by_name(checked: CheckedBook) -> list[str]:
-    return sorted(checked.plans, key=lambda id: checked.book.dishes[id].name.lower())
+def _opening(checked: CheckedBook, sheet: DishSheet, system: System) -> FieldOpening:
+    return field_opening(usual_series(checked, sheet.id), sheet, checked.dish_findings[sheet.id], system)
+
+
+def usual_series(checked: CheckedBook, id: str) -> DishSeries:
+    """Take a dish as it was worked out for the usual servings."""
+    return DishSeries(plan=checked.plans[id], household=checked.book.household, sums=(checked.usual[id],), usual=0)
 
 
 def dish_series(checked: CheckedBook, id: str, servings: Sequence[int] = SERVINGS) -> DishSeries:
@@ -123,11 +124,13 @@ def _written_page(id: str, text: str) -> WrittenPage:
     return WrittenPage(id=id, title=words.opened(id.replace("-", " ")), markdown=text)
 
 
-def _field_book(checked: CheckedBook, openings: Sequence[FieldOpening], edition: str, on: date) -> FieldBook:
+def _field_book(
+    checked: CheckedBook, dishes: Sequence[IndexedDish], openings: Sequence[FieldOpening], edition: str, on: date
+) -> FieldBook:
     household = checked.book.household
     names = MappingProxyType({id: one.model.name for id, one in checked.components.items()})
     index = [
-        (name, tuple(opening.id for opening in openings if id in opening.components))
+        (name, tuple(dish.entry.link.id for dish in dishes if id in dish.components))
         for id, name in sorted(names.items(), key=lambda pair: pair[1].lower())
     ]
     return FieldBook(
@@ -138,6 +141,6 @@ def _field_book(checked: CheckedBook, openings: Sequence[FieldOpening], edition:
         on=on,
         how_to_use=tuple(line.format(conditions=usual_line(household)) for line in words.HOW_TO_USE),
         general_cautions=front_cautions(),
-        openings=tuple(openings),
+        openings=openings,
         component_index=tuple((name, ids) for name, ids in index if ids),
     )

@@ -1,7 +1,7 @@
 """The sheet of a whole book: its front, indexes, rules, figures, and the pages people wrote by hand."""
 
 import dataclasses
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from types import MappingProxyType
@@ -101,6 +101,14 @@ class WrittenPage:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Download:
+    """A file that is written beside the site: what it is, and its address from the site's root."""
+
+    label: str
+    address: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class FieldBook:
     """What the booklet needs besides its openings; `on` is the day that `day` prints."""
 
@@ -111,7 +119,7 @@ class FieldBook:
     on: date
     how_to_use: tuple[str, ...]
     general_cautions: tuple[Caution, ...]
-    openings: tuple[FieldOpening, ...]
+    openings: Sequence[FieldOpening]
     component_index: tuple[tuple[str, tuple[str, ...]], ...]
     """Component names in order, each with the ids of the dishes that use it."""
 
@@ -120,7 +128,7 @@ class FieldBook:
 class BookSheet:
     """Everything that is published of a book. `edition` is a short digest; `day` is printed as in `1 June 2027`.
 
-    `dishes` are at the usual servings. `spread` gives a dish by its id at every number of servings that its page has;
+    `dish_links` name the dishes, `dishes` are their sheets at the usual servings, in the same order. `spread` gives a dish by its id at every number of servings that its page has;
     it may work a sheet out each time it is asked, so that a thousand of them never lie in memory together.
     """
 
@@ -131,7 +139,8 @@ class BookSheet:
     edition: str
     day: str
     about: tuple[str, ...]
-    dishes: tuple[DishSheet, ...]
+    dish_links: tuple[Link, ...]
+    dishes: Sequence[DishSheet]
     components: tuple[ComponentSheet, ...]
     indexes: tuple[Index, ...]
     general_cautions: tuple[Caution, ...]
@@ -144,3 +153,4 @@ class BookSheet:
         default_factory=lambda: MappingProxyType({}), compare=False, repr=False
     )
     photos: tuple[tuple[str, bytes], ...] = ()
+    downloads: tuple[Download, ...] = ()

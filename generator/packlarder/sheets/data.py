@@ -2,7 +2,7 @@
 
 from typing import TypedDict
 
-from packlarder.measure import NO_BREAK, Dimension, Quantity, in_celsius, in_grams, in_kcal, in_kj, parse
+from packlarder.measure import NARROW, NO_BREAK, Dimension, Quantity, in_celsius, in_grams, in_kcal, in_kj, parse
 from packlarder.reckon.records import DishSums, HeatSums, Nutrients, PartSums, PlannedPack, WaterSums
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import Caution, DishSheet, PartRow, StepRow
@@ -303,7 +303,7 @@ def _told(text: str) -> str | None:
 
 def _spoken(text: str) -> str:
     """Give a text with plain spaces, which other programs expect."""
-    return text.replace(NO_BREAK, " ")
+    return text.replace(NO_BREAK, " ").replace(NARROW, " ")
 
 
 def _known_grams(grams: float | None) -> float | None:

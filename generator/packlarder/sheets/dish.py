@@ -1,31 +1,32 @@
 """The sheet of a dish, built from its plan, its sums for each number of servings, and what the safety rules found."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 
 from packlarder.book.step import Verb
 from packlarder.figures.kinds import Cooking, doneness_of
 from packlarder.figures.temperatures import cooking_temperature
+from packlarder.figures.verbs import VERBS
 from packlarder.measure import in_celsius, in_fahrenheit, in_kj
-from packlarder.reckon.records import DishSums, PlannedPart, WaterSums
+from packlarder.reckon.records import DishSums, PlannedPart
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import series, words
 from packlarder.sheets.dish_series import DishSeries
-from packlarder.sheets.dish_sheet import Caution, DishSheet, FoodRow, Lesson, Reading, WaterRow
+from packlarder.sheets.dish_sheet import Caution, DishSheet, FoodRow, Lesson, Reading
 from packlarder.sheets.origins import condition_lines, origin_lines
 from packlarder.sheets.part_rows import pack_rows, part_rows
 from packlarder.sheets.printed import NOTHING, Line, Printed
 from packlarder.sheets.step_rows import step_rows
-from packlarder.sheets.words import joined, set_line
+from packlarder.sheets.water_rows import carried, heater_reading, printed_waters
+from packlarder.sheets.words import ended, joined, set_line
 
-PIECES = tuple(words.WATERS)
 SALT_PER_SODIUM = 2.5
 
 
 def dish_sheet(dish: DishSeries, findings: Sequence[Finding]) -> DishSheet:
     """Build the sheet of a dish."""
     plan, model = dish.plan, dish.plan.model
-    waters, total = _waters(dish)
+    water = printed_waters(dish)
     return DishSheet(
         id=plan.id,
         name=model.name,
@@ -34,15 +35,15 @@ def dish_sheet(dish: DishSeries, findings: Sequence[Finding]) -> DishSheet:
         about=model.about,
         servings=tuple(sums.servings for sums in dish.sums),
         usual=dish.usual,
-        strip=_strip(dish, total),
+        strip=strip_of(dish),
         raw_parts=tuple(part.called for part in plan.parts if part.component.raw),
         raw=_raw(dish),
         done_when=done_when(dish),
         parts=part_rows(dish),
         packs=pack_rows(dish),
         steps=step_rows(dish),
-        waters=waters,
-        water_total=total,
+        waters=water.rows,
+        water_total=water.carry,
         clock=_clock(dish),
         heat=_heat(dish),
         conditions=condition_lines(dish),
@@ -53,7 +54,7 @@ def dish_sheet(dish: DishSeries, findings: Sequence[Finding]) -> DishSheet:
         origins=origin_lines(plan),
         missing=tuple(words.MISSING.format(what=gap.what, missing=gap.missing) for gap in dish.sums[dish.usual].gaps),
         tried=model.tried,
-        learnt=tuple(Lesson(day=day(one.date), change=one.change, why=one.why) for one in model.learnt),
+        learnt=tuple(Lesson(day=day(one.date), change=ended(one.change), why=ended(one.why)) for one in model.learnt),
         notes=model.notes,
         photo=model.photo,
     )
@@ -93,13 +94,29 @@ def method_of(dish: DishSeries) -> str:
 
 def done_when(dish: DishSeries) -> str:
     """Say how to tell that what must be cooked to be edible is done; what is RAW has a line of its own."""
-    kinds = sorted({kind for part in dish.plan.parts if _edible_once_cooked(part) for kind in part.component.uncooked})
+    parts = [part for part in dish.plan.parts if _edible_once_cooked(part)]
+    said = {part.index: _until(dish, part) for part in parts}
+    kinds = sorted({kind for part in parts if not said[part.index] for kind in part.component.uncooked})
     told = [kind.rules.done_when for kind in kinds if kind.rules.uncooked is Cooking.TO_BE_EDIBLE]
-    return "; ".join(dict.fromkeys(text for text in told if text))
+    return _once([*said.values(), *told])
+
+
+def _until(dish: DishSeries, part: PlannedPart) -> str:
+    """Give the author's own sign for a part that is cooked without anything RAW: it is nearer than that of its kind."""
+    parts = dish.plan.parts
+    cooked = [step for step in dish.plan.steps if step.verb and VERBS[step.verb].cooks and part.index in step.parts]
+    own = [step.until for step in cooked if not any(parts[index].component.raw for index in step.parts)]
+    return own[-1] if own else ""
 
 
 def _edible_once_cooked(part: PlannedPart) -> bool:
     return part.component.must_be_cooked is Cooking.TO_BE_EDIBLE
+
+
+def _once(texts: Iterable[str]) -> str:
+    """Join what is told, each sign of it once."""
+    signs = [sign.strip() for text in texts for sign in text.split(";")]
+    return "; ".join(dict.fromkeys(sign for sign in signs if sign))
 
 
 def _traces(dish: DishSeries) -> tuple[str, ...]:
@@ -109,36 +126,18 @@ def _traces(dish: DishSeries) -> tuple[str, ...]:
     return tuple(sorted({one.value for component in components for one in component.traces - held}))
 
 
-def _strip(dish: DishSeries, total: Printed) -> tuple[Reading, ...]:
-    clocks = series.clocks([sums.clock.minutes for sums in dish.sums])
+def strip_of(dish: DishSeries) -> tuple[Reading, ...]:
+    """Give the few figures that people look for."""
+    water, heated = carried(dish)
     figures = {
-        "water": total,
-        "hot": series.totals([sums.water.hot_ml for sums in dish.sums]),
-        "clock": clocks,
+        "water": water,
+        "hot": heated,
+        "clock": series.clocks([sums.clock.minutes for sums in dish.sums]),
         "fuel": series.weights([sums.heat.fuel_g for sums in dish.sums]),
         "weight": series.total_weights([sums.weight_g for sums in dish.sums]),
     }
-    return tuple(Reading(key=key, label=label, figure=figures[key]) for key, label in words.STRIP.items())
-
-
-def _waters(dish: DishSeries) -> tuple[tuple[WaterRow, ...], Printed]:
-    """Set the pieces of the water; in both systems the printed pieces add up to the printed total."""
-    pieces = [[_piece(sums.water, key) for key in PIECES] for sums in dish.sums]
-    ounces = [series.pieces_in_fluid_ounces(row) for row in pieces]
-    rows: list[WaterRow] = []
-    for at, key in enumerate(PIECES):
-        metric = tuple([series.whole_ml(row[at]) if row[at] else NOTHING for row in pieces])
-        figure = Printed(metric, tuple([row[at] for row in ounces]))
-        if not figure.empty:
-            rows.append(WaterRow(key=key, label=words.WATERS[key], figure=figure))
-    metric = tuple([series.whole_ml(sums.water.carry_ml) for sums in dish.sums])
-    us = tuple([series.total_in_fluid_ounces(sums.water.carry_ml) for sums in dish.sums])
-    return tuple(rows), Printed(metric, us)
-
-
-def _piece(water: WaterSums, key: str) -> int:
-    value: int = getattr(water, key)
-    return value
+    readings = [Reading(key=key, label=label, figure=figures[key]) for key, label in words.STRIP.items()]
+    return (*readings[:2], *heater_reading(dish), *readings[2:])
 
 
 def _clock(dish: DishSeries) -> tuple[Reading, ...]:
@@ -179,7 +178,7 @@ def _opened(line: Line) -> Line:
 
 def _done(dish: DishSeries, raw: Sequence[PlannedPart]) -> Line:
     """Say how hot inside, by the household's authority, the hottest of what it asks of the raw parts."""
-    told = "; ".join(dict.fromkeys(_tell(part) for part in raw if _tell(part)))
+    told = _once(_tell(part) for part in raw)
     asked = [
         cooking_temperature(dish.household.authority, doneness).temp_c
         for part in raw

@@ -9,6 +9,8 @@ from packlarder.measure import kitchen_grams
 from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import DishPlan, DishSums, PartSums, StepSums
 from packlarder.sheets import series
+from packlarder.sheets.ounces import Ounces, ounces_of
+from packlarder.sheets.pots import pots_used
 from packlarder.sheets.printed import NOTHING, Printed
 
 
@@ -41,6 +43,16 @@ class DishSeries:
         """Each part in spoons and cups where a measure of it was weighed, else in pieces, else nothing."""
         return tuple(self._measure(part.index) for part in self.plan.parts)
 
+    @cached_property
+    def ounces(self) -> tuple[Ounces, ...]:
+        """The fluid ounces to carry."""
+        return tuple(ounces_of(sums) for sums in self.sums)
+
+    @cached_property
+    def pots(self) -> tuple[str, ...]:
+        """The pots and pans in order of use."""
+        return pots_used(self.plan)
+
     def of_part(self, index: int, value: Callable[[PartSums], float | None]) -> list[float | None]:
         """Give a figure of one part for each number of servings."""
         return [value(sums.parts[index]) for sums in self.sums]
@@ -57,4 +69,5 @@ class DishSeries:
         noun = next(iter(component.grams_per), None)
         if noun is None:
             return series.fixed(NOTHING, self.count)
-        return series.counts([sums.parts[index].dry_g / component.grams_per[noun] for sums in self.sums], noun)
+        numbers = [sums.parts[index].dry_g / component.grams_per[noun] for sums in self.sums]
+        return series.counts([number if series.is_near_a_half(number) else None for number in numbers], noun)

@@ -2,9 +2,10 @@
 
 from collections.abc import Sequence
 
-from packlarder.book.household import Household
 from packlarder.book.step import Verb
-from packlarder.measure import NO_BREAK, UP, for_number, in_cups, rounded, with_fraction
+from packlarder.measure import UP, for_number, in_fluid_ounces, rounded, with_fraction
+from packlarder.measure.printing import amount
+from packlarder.measure.units import FLUID_OUNCE
 from packlarder.reckon.clock import whole_minutes
 from packlarder.safety import Finding, in_the_booklet
 from packlarder.sheets import words
@@ -12,8 +13,9 @@ from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import DishSheet, PackRow
 from packlarder.sheets.field_sheet import FieldFigure, FieldOpening, FieldPack, FieldStep, Span
 from packlarder.sheets.printed import Line, Printed, Strong, System
-from packlarder.sheets.series import minutes_up, to_the_minute, whole_ml
-from packlarder.sheets.words import opened
+from packlarder.sheets.series import bare_minutes_up, whole_ml, whole_ounces
+from packlarder.sheets.vessels import is_heated
+from packlarder.sheets.words import lowered, opened
 
 SAID_ELSEWHERE = frozenset({"allergens", "traces"})
 """Rules whose words stand on the left page anyway."""
@@ -31,7 +33,7 @@ def field_opening(dish: DishSeries, sheet: DishSheet, findings: Sequence[Finding
         name=sheet.name,
         heading=_heading(sheet),
         packs=tuple(pack for row in sheet.packs for pack in setter.packs(row)),
-        figures=_figures(dish, system),
+        figures=_figures(dish, sheet, system),
         raw=setter.spans(sheet.raw),
         done_when=sheet.done_when,
         steps=tuple(
@@ -40,7 +42,7 @@ def field_opening(dish: DishSeries, sheet: DishSheet, findings: Sequence[Finding
         ),
         cautions=tuple(finding.text for finding in in_the_booklet(told)),
         allergens=_allergens(sheet),
-        conditions=words.FIELD_CONDITIONS.format(stove=dish.plan.stove_name, pot=dish.plan.pot_name),
+        conditions=_conditions(dish),
         components=tuple(row.component for row in sheet.parts),
     )
 
@@ -86,25 +88,31 @@ class _Setter:
         return (own, *inside)
 
 
-def _figures(dish: DishSeries, system: System) -> tuple[FieldFigure, ...]:
-    """Give the water, cold and hot, and the minutes; what soaks first and for how long."""
+def _figures(dish: DishSeries, sheet: DishSheet, system: System) -> tuple[FieldFigure, ...]:
+    """Give the water, how much of it is heated, and the minutes; what soaks first and for how long."""
     sums = dish.sums[dish.usual]
-    water = sums.water
-
-    def round_up(water_ml: float) -> str:
-        return _rounded_up(water_ml, dish.household, system)
-
-    figures = [FieldFigure(label=words.FIELD["water"], figure=round_up(water.carry_ml))]
-    if water.hot_ml > 0:
-        figures.append(FieldFigure(label=words.FIELD["hot"], figure=round_up(water.hot_ml), part_of=True))
-    figures.append(FieldFigure(label=words.FIELD["minutes"], figure=to_the_minute(sums.clock.minutes)))
+    water = _told_water(dish, sums.water.carry_ml, dish.ounces[dish.usual].carry, system)
+    figures = [FieldFigure(label=words.FIELD["water"], figure=water)]
+    if sums.water.hot_ml > 0:
+        heated = _told_water(dish, sums.water.hot_ml, dish.ounces[dish.usual].heated, system)
+        figures.append(FieldFigure(label=words.FIELD["hot"], figure=heated, part_of=True))
+    figures += [
+        FieldFigure(label=lowered(one.label), figure=one.figure.text(system, dish.usual), part_of=True)
+        for one in sheet.strip
+        if one.key == "heater"
+    ]
+    figures.append(FieldFigure(label=words.FIELD["minutes"], figure=_minutes(sums.clock.minutes)))
     soaks = [sums.steps[step.index] for step in dish.plan.steps if step.verb is Verb.SOAK]
     if soaks:
         longest = max(soaks, key=lambda step: step.wait_min)
-        before = sums.clock.minutes - whole_minutes(longest.start_min)
-        label = words.FIELD["soak"].format(minutes=to_the_minute(before))
-        figures.append(FieldFigure(label=label, figure=minutes_up(longest.wait_min), part_of=True))
+        label = words.FIELD["soak"].format(minutes=_minutes(sums.clock.minutes - whole_minutes(longest.start_min)))
+        figures.append(FieldFigure(label=label, figure=bare_minutes_up(longest.wait_min), part_of=True))
     return tuple(figures)
+
+
+def _minutes(minutes: int) -> str:
+    """Give bare minutes, as the right page counts them."""
+    return amount(minutes, "min")
 
 
 def _heading(sheet: DishSheet) -> str:
@@ -112,17 +120,27 @@ def _heading(sheet: DishSheet) -> str:
     return words.HEADING.format(meal=opened(sheet.meal), method=sheet.method, servings=servings)
 
 
-def _rounded_up(water_ml: float, household: Household, system: System) -> str:
-    """Print a water rounded up to 50 mL, to a cup's marks, or to quarters of the household's own mug."""
+def _told_water(dish: DishSeries, water_ml: float, ounces: int, system: System) -> str:
+    """Print a water rounded up: to 50 mL, to fl oz, or to quarters of the household's own mug with what they hold."""
     if water_ml <= 0:
         return words.NO_WATER
+    household = dish.household
     mug = household.measures.get(household.booklet_measure)
-    if mug is not None:
-        quarters = rounded(water_ml / mug.base, QUARTER, UP)
-        return f"{with_fraction(quarters)}{NO_BREAK}{for_number(household.booklet_measure, quarters)}"
-    if system is System.US:
-        return in_cups(water_ml, UP)
-    return whole_ml(rounded(water_ml, ROUND_ML, UP))
+    if mug is None:
+        return whole_ounces(ounces) if system is System.US else whole_ml(rounded(water_ml, ROUND_ML, UP))
+    needed_ml = ounces * FLUID_OUNCE.size if system is System.US else water_ml
+    quarters = rounded(needed_ml / mug.base, QUARTER, UP)
+    held_ml = quarters * mug.base
+    held = in_fluid_ounces(held_ml) if system is System.US else whole_ml(held_ml)
+    mugs = amount(with_fraction(quarters) or "", for_number(household.booklet_measure, quarters))
+    return words.MUGS.format(mugs=mugs, water=held)
+
+
+def _conditions(dish: DishSeries) -> str:
+    if not is_heated(dish):
+        return ""
+    pots = words.COMMA.join(dish.pots)
+    return words.FIELD_CONDITIONS.format(stove=dish.plan.stove_name, pots=pots)
 
 
 def _allergens(sheet: DishSheet) -> str:

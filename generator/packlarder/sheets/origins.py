@@ -14,6 +14,7 @@ from packlarder.reckon.records import ComponentSums, DishPlan, Yielded, YieldFro
 from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.series import whole_ml
+from packlarder.sheets.vessels import is_heated
 
 SAMPLE_G = 10
 """Waters are told for a small heap of dry food that people can picture."""
@@ -22,24 +23,26 @@ SAMPLE_G = 10
 def condition_lines(dish: DishSeries) -> tuple[str, ...]:
     """Say where, in what weather and on what the dish was worked out, in both systems."""
     conditions = dish.sums[0].conditions
-    line = words.CONDITIONS.format(
-        height=f"{in_metres(conditions.height_m)} ({in_feet(conditions.height_m)})",
-        air=_degrees(conditions.air_c),
-        water=_degrees(conditions.water_c),
-        stove=dish.plan.stove_name,
-        pot=dish.plan.pot_name,
-    )
-    if conditions.heater_water_carried or not any(step.heater for step in dish.plan.steps):
-        return (line,)
-    where = dish.household.usual_conditions.heater_water.value
-    return line, words.HEATER_WATER.format(where=where)
+    lines = [_place(conditions.height_m, conditions.air_c, conditions.water_c)]
+    if is_heated(dish):
+        pots = words.COMMA.join(dish.pots)
+        lines = [words.ON_FIRE.format(usual=lines[0], stove=dish.plan.stove_name, pots=pots)]
+    if any(sums.water_ml for sums in dish.sums[0].steps):
+        lines.append(words.WARMTHS)
+    if not conditions.heater_water_carried and any(step.heater for step in dish.plan.steps):
+        lines.append(words.HEATER_WATER.format(where=dish.household.usual_conditions.heater_water.value))
+    return tuple(lines)
 
 
 def usual_line(household: Household) -> str:
     """Say the conditions that every opening of the booklet shares."""
     usual = household.usual_conditions
-    height = f"{in_metres(usual.height.base)} ({in_feet(usual.height.base)})"
-    return words.USUAL.format(height=height, air=_degrees(usual.air.base), water=_degrees(usual.water.base))
+    return _place(usual.height.base, usual.air.base, usual.water.base)
+
+
+def _place(height_m: float, air_c: float, water_c: float) -> str:
+    height = f"{in_metres(height_m)} ({in_feet(height_m)})"
+    return words.USUAL.format(height=height, air=_degrees(air_c), water=_degrees(water_c))
 
 
 def _degrees(celsius: float) -> str:

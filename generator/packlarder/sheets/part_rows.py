@@ -2,16 +2,12 @@
 
 from collections.abc import Sequence
 
-from packlarder.measure import rounded
 from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import ComponentSums, PlannedPack
 from packlarder.sheets import series
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import PackItem, PackRow, PartRow
 from packlarder.sheets.printed import Printed
-
-NEAR = 0.25
-"""A count may be off by this share of itself."""
 
 
 def part_rows(dish: DishSeries) -> tuple[PartRow, ...]:
@@ -51,7 +47,7 @@ def _fresh(dish: DishSeries, index: int) -> Printed:
     noun, weight = _counted(dish.plan.parts[index].component)
     if not noun:
         return series.weights(fresh_g)
-    many = [grams is not None and _is_near_a_half(grams / weight) for grams in fresh_g]
+    many = [grams is not None and series.is_near_a_half(grams / weight) for grams in fresh_g]
     counts = series.counts([None if grams is None else grams / weight for grams in fresh_g], noun)
     if all(many):
         return counts
@@ -61,11 +57,6 @@ def _fresh(dish: DishSeries, index: int) -> Printed:
 
 def _either(first: Sequence[bool], ones: Sequence[str], others: Sequence[str]) -> tuple[str, ...]:
     return tuple([one if take else other for take, one, other in zip(first, ones, others, strict=True)])
-
-
-def _is_near_a_half(number: float) -> bool:
-    """Tell whether to count in halves says what is meant: 0.21 of a pepper is told by its weight."""
-    return number >= 1 or abs(rounded(number, 0.5) - number) <= NEAR * number
 
 
 def _counted(component: ComponentSums) -> tuple[str, float]:

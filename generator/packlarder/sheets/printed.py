@@ -6,6 +6,7 @@ from typing import TypeAlias
 
 NOTHING = "·"
 """What stands where a figure does not apply."""
+EMPTY = frozenset({"", NOTHING})
 
 
 class System(StrEnum):
@@ -29,7 +30,7 @@ class Printed:
     @property
     def empty(self) -> bool:
         """Tell whether there is nothing to print at any number of servings."""
-        return not any(text not in ("", NOTHING) for text in (*self.metric, *self.us))
+        return EMPTY.issuperset(self.metric) and EMPTY.issuperset(self.us)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,10 +1,10 @@
 """Numbers for every number of servings, printed in both systems."""
 
-import math
 from collections.abc import Callable, Sequence
 from functools import cache
 
 from packlarder.measure import (
+    NARROW,
     NO_BREAK,
     UP,
     as_weighed,
@@ -20,11 +20,14 @@ from packlarder.measure import (
     rounded,
 )
 from packlarder.measure.printing import amount, remembered
-from packlarder.measure.units import CUP, FLUID_OUNCE, TABLESPOON
-from packlarder.reckon.kitchen import in_halves, share_out, spoons
+from packlarder.measure.rounding import steps
+from packlarder.measure.units import CUP, TABLESPOON
+from packlarder.reckon.kitchen import in_halves, spoons
 from packlarder.sheets import words
 from packlarder.sheets.printed import NOTHING, Printed, same
 
+NEAR = 0.25
+"""A count may be off by this share of itself."""
 Numbers = Sequence[float | None]
 SLACK, SLACK_MIN = 0.02, 0.25
 """Minutes are rounded up, but for what no cook would wait: a fiftieth of them, at most a quarter of a minute."""
@@ -47,7 +50,7 @@ def pours(millilitres: Numbers) -> Printed:
 
 def about(millilitres: Numbers) -> Printed:
     """Print waters that nobody pours but that are there, such as what is drained, rounded for a kitchen."""
-    return _both(millilitres, in_ml, _about_cups)
+    return _both(millilitres, _about_ml, _about_cups)
 
 
 def waters(millilitres: Numbers) -> Printed:
@@ -55,14 +58,14 @@ def waters(millilitres: Numbers) -> Printed:
     return _both(millilitres, whole_ml, in_fluid_ounces)
 
 
-def totals(millilitres: Numbers) -> Printed:
-    """Print waters to carry, rounded up in both systems."""
-    return _both(millilitres, whole_ml, _cups_up)
-
-
 def measures(millilitres: Numbers) -> Printed:
     """Print the volume of a dry component in spoons and cups, in both systems alike: they are what people own."""
     return _same(millilitres, spoons)
+
+
+def is_near_a_half(number: float) -> bool:
+    """Tell whether to count in halves says what is meant: 0.21 of a pepper is told by its weight."""
+    return number >= 1 or abs(rounded(number, 0.5) - number) <= NEAR * number
 
 
 def counts(numbers: Numbers, noun: str) -> Printed:
@@ -151,33 +154,37 @@ def fixed(text: str, count: int) -> Printed:
     return same(text, count)
 
 
+@remembered
 def whole_ml(millilitres: float) -> str:
-    """Print whole millilitres, unrounded, so that printed pieces add up: 1240 mL."""
-    return f"{millilitres:.0f}{NO_BREAK}mL"
+    """Print whole millilitres, unrounded, so that printed pieces add up: 240 mL, 1.24 L, 1.245 L."""
+    whole = round(millilitres)
+    if whole < 1000:
+        return amount(whole, "mL")
+    return amount(f"{whole / 1000:.3f}" if whole % 10 else f"{whole / 1000:.2f}", "L")
 
 
-def pieces_in_fluid_ounces(pieces_ml: Sequence[int]) -> tuple[str, ...]:
-    """Print the pieces of a water in whole fl oz that add up to their total, rounded up."""
-    total = _ounces_up(sum(pieces_ml))
-    return tuple([f"{ounces}{NO_BREAK}fl{NO_BREAK}oz" if ounces else NOTHING for ounces in share_out(total, pieces_ml)])
-
-
-def total_in_fluid_ounces(total_ml: int) -> str:
-    """Print a water in whole fl oz, rounded up."""
-    return f"{_ounces_up(total_ml)}{NO_BREAK}fl{NO_BREAK}oz"
-
-
-def _ounces_up(millilitres: float) -> int:
-    return math.ceil(millilitres / FLUID_OUNCE.size)
-
-
-def _cups_up(millilitres: float) -> str:
-    return in_cups(millilitres, UP)
+@remembered
+def whole_ounces(ounces: int) -> str:
+    """Print whole fluid ounces."""
+    return amount(ounces, f"fl{NARROW}oz")
 
 
 def minutes_up(minutes: float) -> str:
     """Print the minutes of a step as a cook keeps them."""
-    return in_minutes(minutes - min(SLACK_MIN, SLACK * minutes), UP)
+    return in_minutes(_kept(minutes), UP)
+
+
+def bare_minutes_up(minutes: float) -> str:
+    """Print the same as bare minutes, however many: 75 min."""
+    return amount(steps(_kept(minutes), 1, UP), "min")
+
+
+def _kept(minutes: float) -> float:
+    return minutes - min(SLACK_MIN, SLACK * minutes)
+
+
+def _about_ml(millilitres: float) -> str:
+    return whole_ml(rounded(millilitres, 10)) if millilitres >= 1000 else in_ml(millilitres)
 
 
 def _about_cups(millilitres: float) -> str:

@@ -6,13 +6,14 @@ from packlarder.book.step import Fate, Verb
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon.clock import whole_minutes
 from packlarder.reckon.ledger import bowl_warmth
-from packlarder.reckon.plan import IN_POT
 from packlarder.reckon.records import PlannedStep
 from packlarder.sheets import series, words
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import StepRow
 from packlarder.sheets.printed import Line, Printed, Run, Strong
-from packlarder.sheets.words import joined, lowered, opened, set_line
+from packlarder.sheets.step_parts import by_pack, soaking_before, with_amounts
+from packlarder.sheets.vessels import drained_into, head_of, holds_all, in_rounds, rounds_shared
+from packlarder.sheets.words import opened, set_line
 
 
 def step_rows(dish: DishSeries) -> tuple[StepRow, ...]:
@@ -27,16 +28,16 @@ def _row(dish: DishSeries, step: PlannedStep) -> StepRow:
         clock=series.clocks(starts),
         minute=series.bare_minutes(starts),
         verb="" if step.verb is None else step.verb.value,
-        line=_line(phrase, runs, _with_amounts(dish, step)),
-        field_line=_line(phrase, runs, _by_pack(dish, step)),
+        line=_line(phrase, runs, with_amounts(dish, step)),
+        field_line=_line(phrase, runs, by_pack(dish, step)),
     )
 
 
 def _line(phrase: str, runs: "_Runs", parts: Line) -> Line:
     if not phrase:
         return (runs.step.sentence,)
-    runs["parts"] = parts
-    return _closed(_opened_line(set_line(phrase, runs)))
+    runs["parts"] = (runs.all_in,) if runs.all_in else parts
+    return _closed(_headed(runs.head, set_line(phrase, runs)))
 
 
 def _phrase(dish: DishSeries, step: PlannedStep) -> str:
@@ -62,11 +63,20 @@ class _Runs(dict[str, "Run | Line"]):
         super().__init__()
         self.dish = dish
         self.step = step
+        self.all_in = self._all_in()
+        self.head: str | Printed = "" if self.all_in else head_of(dish, step)
 
     def __missing__(self, place: str) -> "Run | Line":
         made: Run | Line = getattr(self, f"_{place}")()
         self[place] = made
         return made
+
+    def _all_in(self) -> str:
+        """Give the pot in place of single parts where they lie in it already."""
+        plan, step = self.dish.plan, self.step
+        if not holds_all(plan, step) or any(self.dish.of_step(step.index, lambda sums: sums.water_ml)):
+            return ""
+        return words.ALL_IN.format(pot=step.pot)
 
     def _water(self) -> Run:
         if self.step.heater:
@@ -78,15 +88,20 @@ class _Runs(dict[str, "Run | Line"]):
         return series.each_in(drained, words.ABOUT)
 
     def _pot(self) -> Run:
-        """Set the water of a pot: what is poured, and what was drained for it."""
+        """Set the water of a pot in one round: what is poured, and what was drained for it or soaks there."""
         index = self.step.index
         standing = any(self.dish.of_step(index, lambda sums: sums.standing_ml))
-        poured = series.pours(self.dish.of_step(index, lambda sums: sums.water_ml))
+        poured = series.pours(self.dish.of_step(index, lambda sums: sums.water_ml / sums.rounds))
         fresh = series.each_in(poured, words.MORE_WATER if standing else words.FRESH_WATER)
-        drained = self.dish.of_step(index, lambda sums: sums.from_drain_ml)
+        drained = self.dish.of_step(index, lambda sums: sums.from_drain_ml / sums.rounds)
         if any(drained):
-            fresh = series.both_of(fresh, series.each_in(series.about(drained), words.DRAINED_WATER))
+            soaks = not set(soaking_before(self.dish, self.step)).isdisjoint(self.step.parts)
+            phrase = words.SOAKED_WATER if soaks else words.DRAINED_WATER
+            fresh = series.both_of(fresh, series.each_in(series.about(drained), phrase))
         return fresh if all(fresh.metric) else series.or_else(fresh, words.WATER_THERE)
+
+    def _into(self) -> str:
+        return drained_into(self.dish, self.step)
 
     def _warmth(self) -> str:
         return bowl_warmth(self.dish.plan, self.step).value
@@ -116,8 +131,13 @@ class _Runs(dict[str, "Run | Line"]):
         return words.LID_ON if self.step.lid_on else words.LID_OFF
 
     def _rounds(self) -> Run:
-        rounds = self.dish.of_step(self.step.index, lambda sums: sums.rounds)
-        return _in_rounds(rounds) if max(rounds) > 1 else ""
+        return in_rounds(self.dish, self.step, words.ROUNDS)
+
+    def _lots(self) -> Run:
+        return in_rounds(self.dish, self.step, words.LOTS)
+
+    def _shared(self) -> Run:
+        return rounds_shared(self.dish, self.step)
 
     def _until(self) -> Line:
         return set_line(words.UNTIL, {"until": Strong(self.step.until)}) if self.step.until else ()
@@ -133,74 +153,21 @@ class _Runs(dict[str, "Run | Line"]):
         return words.SAY.format(say=self.step.say) if self.step.say else ""
 
 
-def _in_rounds(rounds: Sequence[float]) -> Printed:
-    texts = tuple(words.ROUNDS.format(rounds=int(number)) if number > 1 else "" for number in rounds)
-    return Printed(texts, texts)
+def _headed(head: str | Printed, line: Line) -> Line:
+    """Set what a line begins with, with a capital at its start; `head` may be there at some servings only."""
+    first = line[0]
+    if isinstance(first, Strong):
+        return line
+    if isinstance(head, str):
+        if isinstance(first, str):
+            return (opened(head + first), *line[1:])
+        return (opened(head), *line) if head else line
+    texts = first if isinstance(first, Printed) else series.fixed(first, len(head.metric))
+    return (Printed(_begun(head.metric, texts.metric), _begun(head.us, texts.us)), *line[1:])
 
 
-def _with_amounts(dish: DishSeries, step: PlannedStep) -> Line:
-    """Name the parts with their weights; a part that was named by an earlier step is named alone."""
-    named = {index for earlier in dish.plan.steps[: step.index] for index in earlier.parts}
-    parts = _parts_of(dish, step)
-    return joined([(_name(dish, index),) if index in named else _with_amount(dish, index) for index in parts])
-
-
-def _name(dish: DishSeries, index: int) -> str:
-    return lowered(dish.plan.parts[index].called)
-
-
-def _by_pack(dish: DishSeries, step: PlannedStep) -> Line:
-    """Name whole packs by their number where a step opens them; parts that are out of their packs by name."""
-    named = {index for earlier in dish.plan.steps[: step.index] for index in earlier.parts}
-    wanted = list(_parts_of(dish, step))
-    lines: list[Line] = []
-    for pack in (one for outer in dish.plan.packs for one in (outer, *outer.inside)):
-        whole = set(pack.all_parts)
-        if whole and whole <= set(wanted) and not whole & named:
-            lines.append((words.PACK.format(number=pack.number),))
-            wanted = [index for index in wanted if index not in whole]
-    alone = [(_name(dish, index),) if index in named else _out_of_pack(dish, index) for index in wanted]
-    return joined([*lines, *alone])
-
-
-def _out_of_pack(dish: DishSeries, index: int) -> Line:
-    """Name a part that is taken out of a pack that holds more, with the pack it lies in."""
-    packs = [one for outer in dish.plan.packs for one in (outer, *outer.inside)]
-    number = next((pack.number for pack in packs if index in pack.parts), "")
-    return _with_amount(dish, index, words.OF_PACK if number else words.OF, number)
-
-
-def _with_amount(dish: DishSeries, index: int, phrase: str = words.OF, pack: str = "") -> Line:
-    """Name a part with its weight; what is measured out at camp from its own tub, by the spoon."""
-    measure, weight = dish.measures[index], dish.weights[index]
-    if not measure.empty:
-        weight = measure if index in dish.plan.loose else Printed(weight.metric, measure.us)
-    return set_line(phrase, {"name": _name(dish, index), "weight": weight, "number": pack})
-
-
-def _parts_of(dish: DishSeries, step: PlannedStep) -> tuple[int, ...]:
-    """Give the parts of a step; a drain works on what was soaked and not yet drained, or else on the last pot's."""
-    if step.verb is not Verb.DRAIN:
-        return step.parts
-    soaking: list[int] = []
-    for earlier in dish.plan.steps[: step.index]:
-        if earlier.verb is Verb.SOAK:
-            soaking += earlier.parts
-        elif earlier.verb is Verb.DRAIN:
-            soaking.clear()
-    return tuple(soaking) or _in_last_pot(dish, step)
-
-
-def _in_last_pot(dish: DishSeries, step: PlannedStep) -> tuple[int, ...]:
-    """Give what was put into the pot that was used last and takes up water there; salt goes with the water."""
-    before = [one for one in dish.plan.steps[: step.index] if one.pot and one.verb in IN_POT]
-    together = [index for one in before if one.pot == before[-1].pot for index in one.parts]
-    wet = [index for index in together if dish.plan.way_of[index] is not None]
-    return tuple(dict.fromkeys(wet or together))
-
-
-def _opened_line(line: Line) -> Line:
-    return (opened(line[0]), *line[1:]) if line and isinstance(line[0], str) else line
+def _begun(heads: Sequence[str], texts: Sequence[str]) -> tuple[str, ...]:
+    return tuple([opened(f"{head}{text}") for head, text in zip(heads, texts, strict=True)])
 
 
 def _closed(line: Line) -> Line:

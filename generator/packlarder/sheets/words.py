@@ -17,18 +17,18 @@ STEPS: Mapping[str, str] = MappingProxyType(
         "soak": "{parts} in {water} {warmth} water, {minutes}",
         "mix": "{parts} with {water} {warmth} water until no dry lump is left{wait}",
         "moisten": "{parts} with {water} {warmth} water; leave {minutes}",
-        "pour over": "{water} boiling water over {parts}; stir{stir}, close, wait {minutes}{cosy}",
-        "into the pot": "{parts}: pour the water{about} into the pot",
+        "pour over": "{water} boiling water over {parts}; stir, close{cosy}, wait {minutes}{stir}",
+        "into the pot": "{parts}: pour the water{about} into the {into}",
         "drunk": "{parts}: drink the water{about}",
         "away": "{parts}: pour the water{about} away",
-        "boil": "{parts} in {pot}, {minutes}{rounds}{lid}",
-        "simmer": "{parts} in {pot}, {minutes}{rounds}{lid}",
-        "cook on": "{parts}, {minutes}{rounds}{lid}",
-        "fry": "{parts}, {minutes}{rounds}",
-        "bake": "{parts}, {minutes}{rounds}{lid}",
-        "warm": "{parts}, {minutes}{rounds}",
+        "boil": "{parts} in {lots}{pot}, {minutes}{lid}",
+        "simmer": "{parts} in {lots}{pot}, {minutes}{lid}",
+        "cook on": "{parts}{rounds}, {minutes}{lid}",
+        "fry": "{parts}{rounds}, {minutes}",
+        "bake": "{parts}{rounds}, {minutes}{lid}",
+        "warm": "{parts}{rounds}, {minutes}",
         "heater": "{parts} in a ration heater for each, with {water} water in all, {minutes}",
-        "stir in": "{parts}",
+        "stir in": "{parts}{shared}",
         "wait": "{minutes}",
     }
 )
@@ -38,14 +38,27 @@ MORE_WATER = "{water} more water"
 DRAINED_WATER = "the water drained (about {water})"
 WATER_THERE = "the water there"
 ABOUT = " (about {water})"
-ROUNDS = " in each of {rounds} equal rounds"
+SOAKED_WATER = "the water it soaked in (about {water})"
+ROUNDS = " in {rounds} rounds, each {share} of it"
+LOTS = "{rounds} rounds, each {share} of it in "
+SHARED = ", shared out over the {rounds} rounds"
+SHARES = ("all", "half", "a third", "a quarter", "a fifth", "a sixth", "a seventh", "an eighth", "a ninth", "a tenth")
+SMALL_SHARE = "one part in {rounds}"
+IN_POT = "in the {pot}: "
+INTO_POT = "into the {pot}: "
+IN_BOWL = "in a bowl or the pack: "
+IN_BOWLS = "in {number} bowls or packs: "
+IN_PARTS = "in {number} equal lots: "
+A_POT = "pot"
+ALL_IN = "everything in the {pot}"
+VESSEL = r"(?i)\b(bowl|pot|pan|pack|bag|mug|cup|pouch|jar|kettle|tub|lid)(e?s)?\b"
 ONLY_WARMS = ". It warms, it does not cook"
 UNTIL = ", until {until}"
 TO = ", to {degrees} inside"
 SAY = ". {say}"
 WAIT = "; leave {minutes}"
-STIR = " at {minutes}"
-COSY = " in a cosy"
+STIR = " in all, stir at {minutes}"
+COSY = ", keep in a cosy"
 LID_OFF = ", lid off"
 LID_ON = ", lid on"
 END = "."
@@ -61,7 +74,7 @@ RAW_TO = "{done}: {degrees} inside"
 STRIP: Mapping[str, str] = MappingProxyType(
     {
         "water": "Water to carry",
-        "hot": "Of it hot",
+        "hot": "Of it heated",
         "clock": "Clock to plate",
         "fuel": "Fuel",
         "weight": "Carried",
@@ -79,7 +92,10 @@ WATERS: Mapping[str, str] = MappingProxyType(
     }
 )
 CLOCK: Mapping[str, str] = MappingProxyType(
-    {"minutes": "from the first move to the plate", "soak": "of it soaking and waiting", "heat": "of it on the flame"}
+    {
+        "minutes": "from the first move to the plate",
+        **{"soak": "soaking and waiting, partly at the same time", "heat": "on the flame, all rounds"},
+    }
 )
 HEAT: Mapping[str, str] = MappingProxyType(
     {
@@ -104,12 +120,13 @@ HEADING = "{meal} · {method} · for {servings}"
 FROM = "{name}, from {where}"
 CALLED = "{called}: {holds}"
 NO_WATER = "none"
-FIELD_CONDITIONS = "On {stove}, {pot}."
+MUGS = "{mugs} ({water})"
+FIELD_CONDITIONS = "On {stove}; {pots}."
 CONTAINS = "Contains {allergens}."
 FIELD: Mapping[str, str] = MappingProxyType(
     {
         "water": "Water",
-        "hot": "of it hot",
+        "hot": "of it heated",
         "minutes": "From start to plate",
         "soak": "Soak, {minutes} before eating",
     }
@@ -132,7 +149,13 @@ METHODS: Mapping[str, str] = MappingProxyType(
     }
 )
 USUAL = "{height}, air {air}, water {water}"
-CONDITIONS = "{height}, air {air}, water {water}, {stove}, {pot}"
+ON_FIRE = "{usual}, {stove}, {pots}"
+WARMTHS = (
+    "cold water is as it comes, warm is hand-warm (about 40\u00a0°C, 105\u00a0°F), hot is just off the boil, "
+    "boiling still bubbles"
+)
+HEATER_FROM = "For ration heaters, from the {where}"
+NOT_CARRIED = "{water}, not carried"
 HEATER_WATER = "water for ration heaters taken from the {where}, not carried"
 ORIGINS: Mapping[str, str] = MappingProxyType(
     {
@@ -167,7 +190,10 @@ UNKNOWN = "unknown"
 FOOD_VALUE = "water {water}, {energy}"
 HOW_TO_USE = (
     "Left page: what to take in hand. Right page: what to do, and at which minute.",
-    "Water is all the water the dish takes, to carry or to draw; what is marked hot is part of it.",
+    "Water is all that the dish takes of water fit to drink. Of it heated: what is heated before it goes onto food, "
+    "and what cooks in the pot. Water for ration heaters stands apart where it comes from lake or sea.",
+    "Cold water is as it comes; warm is hand-warm, about 40\u00a0°C (105\u00a0°F); hot is just off the boil; boiling "
+    "still bubbles.",
     "Packs are numbered in the order in which they are opened.",
     "RAW in a box must be cooked to be safe. Wet it right through first, cook it through, wash what it touched.",
     "All amounts are for the servings at the head of the page, worked out for {conditions}. Higher up or colder, it "
@@ -262,6 +288,11 @@ def joined(lines: "list[Line] | tuple[Line, ...]") -> Line:
 def lowered(text: str) -> str:
     """Give a name as it stands inside a sentence: brown sugar, but UHT milk."""
     return text if text[:2].isupper() else text[:1].lower() + text[1:]
+
+
+def ended(text: str) -> str:
+    """Give a text with a stop at its end, unless it has one."""
+    return text if not text or text.endswith((".", "!", "?")) else f"{text}{END}"
 
 
 def opened(text: str) -> str:

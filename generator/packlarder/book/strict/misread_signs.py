@@ -73,7 +73,7 @@ def tight_colon(m: Misread) -> Fault | None:
 
 def empty_item(m: Misread) -> Fault | None:
     """Explain `[leek,, egg]`."""
-    if "node content" not in m.problem:
+    if "node content" not in m.problem or m.here != ",":
         return None
     return m.fault("empty-item", "nothing stands between these two commas", "take one of the commas out")
 
@@ -94,10 +94,12 @@ def block_header(m: Misread) -> Fault | None:
 
 def bracket(m: Misread) -> Fault | None:
     """Explain a bracket that is never closed, or stands in a text inside brackets."""
-    if "flow" not in m.context:
+    found = _opening(m) if "flow" in m.context else None
+    if found is None:
         return None
-    opening = m.lines[m.from_line - 1][m.from_column - 1 : m.from_column]
-    closing = {"[": "]", "{": "}"}.get(opening, "]")
+    line, column = found
+    opening = m.lines[line - 1][column - 1]
+    closing = {"[": "]", "{": "}"}[opening]
     if m.here and m.here in "[]{}" and m.before.rstrip()[-1:] not in ("", ",", ":", "[", "{"):
         return m.fault(
             "bracket-in-text",
@@ -108,9 +110,19 @@ def bracket(m: Misread) -> Fault | None:
         "open-bracket",
         f"this `{opening}` is never closed, or something between it and its `{closing}` needs quotes",
         f"put a `{closing}` at the end; a text that holds a comma, a colon or a bracket needs quotes",
-        line=m.from_line,
-        column=m.from_column,
+        line=line,
+        column=column,
     )
+
+
+def _opening(m: Misread) -> tuple[int, int] | None:
+    """Find the bracket that a text stands in: where the parser says, or else the nearest one before that."""
+    for line in range(m.from_line, 0, -1):
+        words = m.lines[line - 1][: m.from_column] if line == m.from_line else m.lines[line - 1]
+        column = max(words.rfind("["), words.rfind("{")) + 1
+        if column:
+            return line, column
+    return None
 
 
 def after_quote(m: Misread) -> Fault | None:

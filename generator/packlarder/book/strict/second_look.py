@@ -11,13 +11,15 @@ from packlarder.book.strict.refused import place_of, question_mark
 from packlarder.book.strict.source import ODD_SPACES, lines_of
 from packlarder.faults import Fault, Place, Severity
 
-_SUSPECT = re.compile(r"#+(?=[^\s#=~*-])|\?(?=\s|$)")
+_SUSPECT = re.compile(r"#+(?=[^\s#=~*-])|(?<=[^\s#]) #+ |\?(?=\s|$)")
 _HASHES = re.compile(r"#+")
 _HIDING = re.compile(r"#+[^\s#=~*-]")
 _QUESTION = re.compile(r"[ \t]*(?:- +)*\?(?=\s|$)")
 _SWALLOWED = re.compile(r"[\r\n][ \t]*- ")
 _ODD_BLANK = re.compile(rf":[{ODD_SPACES}]|(?:^| )-[{ODD_SPACES}]")
 _ODD_BLANK_IN_KEY = re.compile(rf"[{ODD_SPACES}]")
+SENTENCE_KEYS = frozenset({"about", "say", "until", "why", "change", "note", "notes", "to dry", "steps"})
+"""Keys whose values are sentences."""
 _CURLY = "“”„‟«»‘’‚‛‹›"
 
 
@@ -32,7 +34,9 @@ def look_again(file: str, text: str) -> Iterator[Fault]:
             yield question_mark(file, line, question.end())
         remark = _remark(scalars, line, words)
         if remark and _HIDING.match(words, remark):
-            yield _hidden(file, line, remark + 1, words)
+            yield _hidden(file, line, remark + 1, words, "put a space after the `#`")
+        elif remark and _goes_on(scalars, line, remark, words):
+            yield _hidden(file, line, remark + 1, words, "put two spaces before the `#`")
 
 
 def _remark(scalars: "Scalars", line: int, words: str) -> int:
@@ -43,6 +47,16 @@ def _remark(scalars: "Scalars", line: int, words: str) -> int:
         if words[start - 1] in " \t" and not scalars.cover(line, start + 1):
             return start
     return 0
+
+
+def _goes_on(scalars: "Scalars", line: int, remark: int, words: str) -> bool:
+    """Tell whether a remark, one space behind a sentence without quotes, may well be the rest of it: `Eat it # hot`."""
+    said = scalars.ending_at(line, remark)
+    if said is None or said.style or " " not in said.value or not words[remark:].strip("# "):
+        return False
+    before = scalars.before(said)
+    is_item = before.endswith("- ") and (said.value[0].isupper() or said.value.count(" ") >= 3)
+    return is_item or before.strip(" -").removesuffix(":") in SENTENCE_KEYS
 
 
 def look_at_odd_scalar(file: str, text: str, event: ScalarEvent, *, is_key: bool) -> Iterator[Fault]:
@@ -67,7 +81,9 @@ class Scalars:
     """Where the single values of a text stand, to tell what belongs to one."""
 
     def __init__(self, text: str) -> None:
-        spans = [span_of(event) for event in events(text) if isinstance(event, ScalarEvent)]
+        self.lines = lines_of(text)
+        self.events = [event for event in events(text) if isinstance(event, ScalarEvent)]
+        spans = [span_of(event) for event in self.events]
         self.starts = [(span.line, span.column) for span in spans]
         self.ends = [(span.end_line, span.end_column) for span in spans]
 
@@ -76,14 +92,24 @@ class Scalars:
         index = bisect_right(self.starts, (line, column)) - 1
         return index >= 0 and (line, column) < self.ends[index]
 
+    def ending_at(self, line: int, column: int) -> ScalarEvent | None:
+        """Give the value whose last character stands before this place."""
+        index = bisect_right(self.starts, (line, column)) - 1
+        return self.events[index] if index >= 0 and self.ends[index] == (line, column) else None
 
-def _hidden(file: str, line: int, column: int, words: str) -> Fault:
+    def before(self, event: ScalarEvent) -> str:
+        """Give what stands before a value on its line."""
+        span = span_of(event)
+        return self.lines[span.line - 1][: span.column - 1]
+
+
+def _hidden(file: str, line: int, column: int, words: str, if_remark: str) -> Fault:
     return Fault(
         place=Place(file=file, line=line, column=column, length=len(words.rstrip()) - column + 1),
         code="left-out",
         severity=Severity.WARNING,
         message="what follows this `#` is left out",
-        help="if it belongs to the text, put the whole text in quotes; if it is a remark, put a space after the `#`",
+        help=f"if it belongs to the text, put the whole text in quotes; if it is a remark, {if_remark}",
     )
 
 

@@ -26,7 +26,7 @@ def text_of(file: str, data: bytes) -> str | Fault:
         return Fault(
             place=Place(file=file, line=1, column=1),
             code="too-large",
-            message=f"this file holds {len(data):,} bytes; at most {SIZE_CAP:,} are read",
+            message=f"this file holds more than the {SIZE_CAP:,} bytes that are read of one",
             help="is it the right file? otherwise make several of it",
         )
     if data.startswith(_UTF_16):
