@@ -373,7 +373,7 @@ def test_very_long_dishes_keep_together_what_belongs_together(checkout: Path, tm
     )
     packs = tuple(samples.pack(str(number), f"Dried leek rings of jar {number}", "33 g") for number in range(1, 15))
     dishes = tuple(
-        replace(supper, id=f"supper-{many}", name=f"Supper of {many} packs", packs=packs[:many]) for many in range(6, 15)
+        replace(supper, id=f"packs-{many}", name=f"Supper of {many} packs", packs=packs[:many]) for many in range(6, 15)
     )
     printed = print_it(samples.field_book(dishes), "a6", checkout / "theme", tmp_path)
     for dish in dishes:

@@ -6,7 +6,7 @@ soaking food waits for it; what is stirred in, and a plain sentence, which may s
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from packlarder.book.step import Verb
 from packlarder.reckon.records import ClockSums, DishPlan, PlannedStep
@@ -17,8 +17,7 @@ _ALMOST = 1e-6
 """Keeps a whole minute from becoming the next one by a rounding error."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Spell:
+class Spell(NamedTuple):
     """What a step takes: minutes to heat its water, in hand, on the flame (all rounds), then waiting by itself."""
 
     boil_up_min: float = 0.0
@@ -32,8 +31,7 @@ class Spell:
         return self.boil_up_min + self.hand_min + self.cook_min
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Slot:
+class Slot(NamedTuple):
     """When a step starts and when what it makes is ready, in minutes from the first move."""
 
     start_min: float

@@ -2,7 +2,6 @@
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
 
 from packlarder.book.bring_back import Way
 from packlarder.book.dish import Meal
@@ -88,7 +87,7 @@ def _as_absorbed(parts: Sequence[PartSums], ledger: Ledger) -> tuple[PartSums, .
     """Set what each part really took up: in the pot that is known only when the water was followed."""
     return tuple(
         [
-            part if part.absorbed_ml == taken else replace(part, absorbed_ml=taken)
+            part if part.absorbed_ml == taken else part._replace(absorbed_ml=taken)
             for part, taken in zip(parts, ledger.absorbed_ml, strict=True)
         ]
     )

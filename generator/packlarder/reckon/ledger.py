@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from packlarder.book.bring_back import Warmth, Way
 from packlarder.book.step import Fate, Verb
@@ -17,8 +18,7 @@ _WARMER = tuple(Warmth)
 """From cold to boiling."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class StepWater:
+class StepWater(NamedTuple):
     """The water of one step, its rounds, and the vessels it takes without a flame.
 
     `from_drain_ml` was drained for its pot before, `standing_ml` stands in it from the steps before. `hot_ml` is heated
@@ -56,8 +56,7 @@ class Steady:
     bowl_ml: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Ledger:
+class Ledger(NamedTuple):
     """Where all water of a dish ends: in the food, poured away, drunk, in the pot, boiled off, in heaters.
 
     `absorbed_ml[i]` is what part i took up; None where nobody has measured it. `short` are parts that wanted more than

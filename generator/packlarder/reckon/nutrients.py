@@ -1,12 +1,11 @@
 """Nutrients: per gram, scaled by a yield, blended, summed. What is unknown stays unknown, never nought."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import fields
 
 from packlarder.figures.foods import Nutrients as Per100
 from packlarder.reckon.records import Nutrients
 
-NAMES = tuple(field.name for field in fields(Nutrients))
+NAMES = Nutrients._fields
 UNKNOWN = Nutrients(**dict.fromkeys(NAMES))
 
 

@@ -1,11 +1,15 @@
 """What the sums hand on: a component worked out, a dish planned, a dish worked out for a number of servings.
 
+What is made for every number of servings is a NamedTuple: as frozen as a dataclass, and made in half the time, which
+tells in a book of 1,000 dishes.
+
 Weights are in g, waters in mL, times in minutes, temperatures in °C, all unrounded unless a name says `printed`.
 """
 
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from packlarder.book.bring_back import Warmth, Way
 from packlarder.book.component import Component
@@ -26,8 +30,7 @@ class YieldFrom(StrEnum):
     AS_IT_IS = "as it is"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Nutrients:
+class Nutrients(NamedTuple):
     """What one gram holds; None is unknown, never nought."""
 
     energy_kcal: float | None
@@ -185,8 +188,7 @@ class Conditions:
     heater_water_carried: bool
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PartSums:
+class PartSums(NamedTuple):
     """A part worked out for a number of servings. `fresh_g` is None for what stands for nothing fresh."""
 
     dry_g: float
@@ -202,8 +204,7 @@ class PartSums:
         return (self.absorbed_ml or 0.0) if self.offered_ml else 0.0
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class WaterSums:
+class WaterSums(NamedTuple):
     """The water to carry for a dish, in whole mL; each drop stands in one field only, and they add up to `carry_ml`.
 
     `hot_ml` is what of it must be heated: before it goes onto food, or because it cooks in the pot.
@@ -220,8 +221,7 @@ class WaterSums:
     hot_ml: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class StepSums:
+class StepSums(NamedTuple):
     """A step worked out: when it starts, what it takes of the cook and the clock, its water, rounds and heat.
 
     `water_ml` is the fresh water it takes, `from_drain_ml` what was drained for its pot, `standing_ml` what stands in
@@ -249,8 +249,7 @@ class StepSums:
     steeped_c: float | None
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ClockSums:
+class ClockSums(NamedTuple):
     """Minutes from the first move to the plate, and what of them is soaking and heating."""
 
     minutes: int
@@ -258,8 +257,7 @@ class ClockSums:
     heat_minutes: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class HeatSums:
+class HeatSums(NamedTuple):
     """What a dish burns. `fuel_g` is rounded up with the household's margin; None where it can not be worked out."""
 
     boiling_point_c: float
@@ -269,8 +267,7 @@ class HeatSums:
     time_factor: float
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class DishSums:
+class DishSums(NamedTuple):
     """A dish worked out for one number of servings under given conditions.
 
     `weight_g` is the total of its parts' weights as they are printed, so that they add up. `incomplete` names nutrients

@@ -223,5 +223,3 @@ def _complete(dish: DishSeries, name: str) -> bool:
 def _energy_per_gram(sums: DishSums) -> float | None:
     energy = sums.per_serving.energy_kcal
     return energy * sums.servings / sums.weight_g if energy and sums.weight_g else None
-
-

@@ -110,5 +110,3 @@ def _share(rounds: int) -> str:
 def is_heated(dish: DishSeries) -> bool:
     """Tell whether a dish wants a flame at all."""
     return any(sums.heat.energy_kj for sums in dish.sums)
-
-

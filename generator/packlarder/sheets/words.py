@@ -94,7 +94,8 @@ WATERS: Mapping[str, str] = MappingProxyType(
 CLOCK: Mapping[str, str] = MappingProxyType(
     {
         "minutes": "from the first move to the plate",
-        **{"soak": "soaking and waiting, partly at the same time", "heat": "on the flame, all rounds"},
+        "soak": "soaking and waiting, partly at the same time",
+        "heat": "on the flame, all rounds",
     }
 )
 HEAT: Mapping[str, str] = MappingProxyType(
@@ -199,9 +200,7 @@ HOW_TO_USE = (
     "All amounts are for the servings at the head of the page, worked out for {conditions}. Higher up or colder, it "
     "takes more time and fuel.",
 )
-STATES: Mapping[str, str] = MappingProxyType(
-    {"to be safe": "RAW", "to be edible": "cook before eating", "no": "ready"}
-)
+STATES: Mapping[str, str] = MappingProxyType({"to be safe": "RAW", "to be edible": "cook before eating", "no": "ready"})
 """What a label bears, by whether a component must be cooked. RAW is for what must be cooked to be safe, and for nothing
 else."""
 MIXED = "mixed from dry components"
