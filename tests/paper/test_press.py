@@ -56,9 +56,7 @@ def test_every_face_is_served_and_embedded(caplog: pytest.LogCaptureFixture) -> 
     """Each declared family and weight ends as a font of its own in the PDF, without a word of complaint."""
     assert len(fonts()) == len(FACES) == 4
     body = "".join(f'<p class="f{number}">Æbleø ½ °C</p>' for number in range(len(FACES)))
-    css = "\n".join(
-        f'.f{number} {{ font: {face.weight} 12pt "{face.family}" }}' for number, face in enumerate(FACES)
-    )
+    css = "\n".join(f'.f{number} {{ font: {face.weight} 12pt "{face.family}" }}' for number, face in enumerate(FACES))
     press = Press()
     with caplog.at_level(logging.WARNING, logger="weasyprint"):
         pdf = press.write_pdf(press.lay_out(PAGE.format(body), css), identifier="faces")

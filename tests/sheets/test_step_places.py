@@ -9,8 +9,14 @@ from packlarder.measure import NO_BREAK
 
 def test_a_pan_is_always_named() -> None:
     """Beef is not fried in the water of the pot; once two are used, both are named, and the pot that gets the water."""
-    worked = dish_of("beef: 100 g, pasta: 100 g", "soak: beef", "drain: into the pot",
-                     "{fry: beef, for: 4 min, pot: pan}", "{boil: pasta, in: 600 mL, for: 10 min}", "stir in: beef")
+    worked = dish_of(
+        "beef: 100 g, pasta: 100 g",
+        "soak: beef",
+        "drain: into the pot",
+        "{fry: beef, for: 4 min, pot: pan}",
+        "{boil: pasta, in: 600 mL, for: 10 min}",
+        "stir in: beef",
+    )
     told = lines(worked)
     assert told[1] == "Beef: pour the water (about 250 mL) into the pot."  # of that name
     assert told[2] == "In the pan: beef, 4 min."
@@ -28,15 +34,25 @@ def test_one_pot_needs_no_name() -> None:
 
 def test_drained_water_goes_into_the_pot_by_name() -> None:
     """The little pot is the next in which something cooks in water."""
-    worked = dish_of("beef: 100 g, pasta: 100 g", "soak: beef", "drain: into the pot",
-                     "{simmer: beef, in: 300 mL, for: 4 min, pot: little pot}", "{boil: pasta, in: 1 L, for: 10 min}")
+    worked = dish_of(
+        "beef: 100 g, pasta: 100 g",
+        "soak: beef",
+        "drain: into the pot",
+        "{simmer: beef, in: 300 mL, for: 4 min, pot: little pot}",
+        "{boil: pasta, in: 1 L, for: 10 min}",
+    )
     assert lines(worked)[1].endswith(" into the little pot.")
 
 
 def test_pots_are_listed_at_the_foot() -> None:
     """All that are used; a dish that is never heated names neither stove nor pot."""
-    hot = sheet_of(dish_of("beef: 50 g, pasta: 100 g", "{simmer: beef, in: 300 mL, for: 4 min, pot: little pot}",
-                           "{boil: pasta, in: 1 L, for: 10 min}"))
+    hot = sheet_of(
+        dish_of(
+            "beef: 50 g, pasta: 100 g",
+            "{simmer: beef, in: 300 mL, for: 4 min, pot: little pot}",
+            "{boil: pasta, in: 1 L, for: 10 min}",
+        )
+    )
     assert hot.conditions[0].endswith(", burner, little pot, pot")
     cold = sheet_of(dish_of("milk powder: 10 g", "mix: milk powder"))
     assert "burner" not in cold.conditions[0]
@@ -61,8 +77,13 @@ def test_what_is_wetted_beside_a_pot_in_use_says_where(steps: tuple[str, ...], s
 
 def test_what_is_in_the_pot_is_warmed_with_all_of_it() -> None:
     """Nobody picks the shrimps out of the noodles to warm them."""
-    worked = dish_of("beef: 50 g, pasta: 100 g", "moisten: beef", "{boil: pasta, in: 600 mL, for: 10 min}",
-                     "stir in: beef", "{warm: beef, for: 2 min}")
+    worked = dish_of(
+        "beef: 50 g, pasta: 100 g",
+        "moisten: beef",
+        "{boil: pasta, in: 600 mL, for: 10 min}",
+        "stir in: beef",
+        "{warm: beef, for: 2 min}",
+    )
     assert lines(worked)[3] == "Everything in the pot, 2 min."
 
 
@@ -91,7 +112,10 @@ def test_more_than_a_bowl_holds_takes_several() -> None:
 
 def test_a_stir_on_the_way_is_within_the_wait() -> None:
     """Fifteen minutes in all, not fifteen after the stir."""
-    worked = dish_of("stew: 100 g", "pour over: stew", stew="""\
+    worked = dish_of(
+        "stew: 100 g",
+        "pour over: stew",
+        stew="""\
         was: rice, white, boiled
         went in: cooked
         contains: []
@@ -99,7 +123,8 @@ def test_a_stir_on_the_way_is_within_the_wait() -> None:
         form: grains
         yields: {from: 1 kg, gives: 325 g}
         bring back: {pour over: 100 g, with: 200 mL boiling water, stir at: 7 min, wait: 15 min, cosy: yes}
-        """)
+        """,
+    )
     assert lines(worked) == [
         "200 mL boiling water over stew (100 g); stir, close, keep in a cosy, wait 15 min in all, stir at 7 min."
     ]
@@ -107,9 +132,14 @@ def test_a_stir_on_the_way_is_within_the_wait() -> None:
 
 def test_a_drain_names_the_pack_that_soaked() -> None:
     """In the booklet one number stands for all that lies in the water."""
-    worked = dish_of("beef: 50 g, onion: 10 g, rice: 50 g", "soak: [beef, onion]", "drain: away", "moisten: rice",
-                     more=packs_of("[[beef, onion], [rice]]"))
-    assert lines(worked, field=True)[1].startswith("Pack 1.1: pour the water (about ")
+    worked = dish_of(
+        "beef: 50 g, onion: 10 g, rice: 50 g",
+        "soak: [beef, onion]",
+        "drain: away",
+        "moisten: rice",
+        more=packs_of("[[beef, onion], [rice]]"),
+    )
+    assert lines(worked, field=True)[1].startswith("pack 1.1: pour the water (about ")
 
 
 def test_litres_from_one_on() -> None:

@@ -57,22 +57,33 @@ def test_rounds_tell_the_share_of_each() -> None:
 
 def test_a_drain_names_what_was_in_its_pot() -> None:
     """The beef simmered in another pot, and the salt goes with the water."""
-    worked = dish_of("beef: 50 g, pasta: 100 g, salt: 5 g", "{simmer: beef, in: 200 mL, for: 5 min, pot: little pot}",
-                     "{boil: [pasta, salt], in: 1 L, for: 10 min}", "drain: away", "stir in: beef")
+    worked = dish_of(
+        "beef: 50 g, pasta: 100 g, salt: 5 g",
+        "{simmer: beef, in: 200 mL, for: 5 min, pot: little pot}",
+        "{boil: [pasta, salt], in: 1 L, for: 10 min}",
+        "drain: away",
+        "stir in: beef",
+    )
     assert lines(worked)[2].startswith("Pasta: pour the water (about ")
 
 
 @pytest.mark.parametrize(
     ("steps", "says"),
     [
-        (("soak: beef", "drain: into the pot", "{simmer: beef, for: 5 min}"),
-         "Beef in the water drained (about 250 mL), 5 min."),
-        (("soak: beef", "drain: into the pot", "{simmer: beef, in: 100 mL, for: 5 min}"),
-         "Beef in the water drained (about 250 mL), 5 min."),
+        (
+            ("soak: beef", "drain: into the pot", "{simmer: beef, for: 5 min}"),
+            "Beef in the water drained (about 250 mL), 5 min.",
+        ),
+        (
+            ("soak: beef", "drain: into the pot", "{simmer: beef, in: 100 mL, for: 5 min}"),
+            "Beef in the water drained (about 250 mL), 5 min.",
+        ),
         (("{simmer: beef, in: 400 mL, for: 5 min}", "{simmer: salt, for: 5 min}"), "Salt (1 tsp), 5 min."),
         (("{simmer: beef, in: 400 mL, for: 5 min}", "{simmer: salt, in: 100 mL, for: 5 min}"), "Salt (1 tsp), 5 min."),
-        (("{simmer: beef, in: 400 mL, for: 5 min}", "{simmer: salt, in: 500 mL, for: 5 min}"),
-         "Salt (1 tsp) in 260 mL more water, 5 min."),  # 400 - 150 taken - 6.8 boiled off = 243; 257 -> 260 more
+        (
+            ("{simmer: beef, in: 400 mL, for: 5 min}", "{simmer: salt, in: 500 mL, for: 5 min}"),
+            "Salt (1 tsp) in 260 mL more water, 5 min.",
+        ),  # 400 - 150 taken - 6.8 boiled off = 243; 257 -> 260 more
     ],
 )
 def test_water_is_told_once(steps: tuple[str, ...], says: str) -> None:
@@ -96,20 +107,38 @@ def test_small_drains_in_spoons() -> None:
 
 def test_field_lines_name_packs() -> None:
     """In the booklet a whole pack has its number; what comes out of a mixed pack says which."""
-    worked = dish_of("beef: 50 g, onion: 10 g, rice: 50 g", "soak: beef", "drain: away", "moisten: [rice, onion]",
-                     more=packs_of("[[beef, onion], [rice]]"))
-    assert lines(worked, field=True)[0].startswith("Beef (50 g, pack 1.1) in ")
-    assert lines(worked, field=True)[2].startswith("Pack 1.2 and onion (10 g, pack 1.1) with ")
-    alone = dish_of("beef: 50 g, rice: 50 g", "soak: beef", "drain: away", "moisten: rice",
-                    more=packs_of("[[beef], [rice]]"))
-    assert lines(alone, field=True)[0].startswith("Pack 1.1 in ")
+    worked = dish_of(
+        "beef: 50 g, onion: 10 g, rice: 50 g",
+        "soak: beef",
+        "drain: away",
+        "moisten: [rice, onion]",
+        more=packs_of("[[beef, onion], [rice]]"),
+    )
+    assert lines(worked, field=True)[0].startswith("beef (50 g, pack 1.1) in ")
+    assert lines(worked, field=True)[2].startswith("pack 1.2 and onion (10 g, pack 1.1) with ")
+    alone = dish_of(
+        "beef: 50 g, rice: 50 g", "soak: beef", "drain: away", "moisten: rice", more=packs_of("[[beef], [rice]]")
+    )
+    assert lines(alone, field=True)[0].startswith("pack 1.1 in ")
 
 
 def test_names_keep_their_capitals() -> None:
     """A name is set small inside a sentence, but not what is written in capitals."""
-    worked = dish_of("{milk powder: {take: 10 g, called: UHT milk}}, beef: 10 g", "soak: beef", "drain: away",
-                     "stir in: [beef, UHT milk]")
+    worked = dish_of(
+        "{milk powder: {take: 10 g, called: UHT milk}}, beef: 10 g",
+        "soak: beef",
+        "drain: away",
+        "stir in: [beef, UHT milk]",
+    )
     assert lines(worked)[2] == "Beef and UHT milk (10 g)."
+    apart = dish_of(
+        "{milk powder: {take: 10 g, called: UHT milk}}, beef: 10 g",
+        "mix: UHT milk",
+        "soak: beef",
+        "drain: away",
+        more=packs_of("[[UHT milk, beef]]"),
+    )
+    assert lines(apart, field=True)[0].startswith("UHT milk (10 g, pack 1")
 
 
 def test_a_heater_says_that_it_only_warms() -> None:
@@ -152,8 +181,12 @@ def test_fluid_ounces_are_rounded_up() -> None:
 
 def test_a_pack_with_one_raw_part_is_raw() -> None:
     """RAW egg beside rice makes the whole pack RAW, and the pack around it."""
-    worked = dish_of("egg powder: 20 g, rice: 20 g, beef: 20 g", "{mix: [egg powder, rice], with: 90 mL cold water}",
-                     "{fry: [egg powder, rice, beef], for: 9 min}", more=packs_of("[[egg powder, rice], [beef]]"))
+    worked = dish_of(
+        "egg powder: 20 g, rice: 20 g, beef: 20 g",
+        "{mix: [egg powder, rice], with: 90 mL cold water}",
+        "{fry: [egg powder, rice, beef], for: 9 min}",
+        more=packs_of("[[egg powder, rice], [beef]]"),
+    )
     (outer,) = sheet_of(worked).packs
     assert outer.raw
     assert [pack.raw for pack in outer.inside] == [True, False]

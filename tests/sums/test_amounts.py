@@ -51,12 +51,24 @@ def test_stays_in_by_weight_of_what_is_measured() -> None:
 @pytest.mark.parametrize(
     ("parts", "marked", "message", "help"),
     [
-        ("beef: 1 cup", "1 cup", "nobody knows the weight of 1\u00a0cup of beef",
-         "weigh 1 cup of beef and write `weighs: {1 cup: ... g}` in components/beef.yaml"),
-        ("beef: 2 handfuls", "2 handfuls", "nobody knows the weight of 2\u00a0handfuls of beef",
-         "weigh 1 handful of beef and write `weighs: {1 handful: ... g}` in components/beef.yaml"),
-        ("beef: worth 3 steaks fresh", "worth 3 steaks fresh", "nobody knows the weight of 3\u00a0steaks of it fresh",
-         "weigh 1 steak of beef fresh and write `counts: {1 steak: ... g}` in components/beef.yaml"),
+        (
+            "beef: 1 cup",
+            "1 cup",
+            "nobody knows the weight of 1\u00a0cup of beef",
+            "weigh 1 cup of beef and write `weighs: {1 cup: ... g}` in components/beef.yaml",
+        ),
+        (
+            "beef: 2 handfuls",
+            "2 handfuls",
+            "nobody knows the weight of 2\u00a0handfuls of beef",
+            "weigh 1 handful of beef and write `weighs: {1 handful: ... g}` in components/beef.yaml",
+        ),
+        (
+            "beef: worth 3 steaks fresh",
+            "worth 3 steaks fresh",
+            "nobody knows the weight of 3\u00a0steaks of it fresh",
+            "weigh 1 steak of beef fresh and write `counts: {1 steak: ... g}` in components/beef.yaml",
+        ),
     ],
 )
 def test_what_nobody_weighed(parts: str, marked: str, message: str, help: str) -> None:

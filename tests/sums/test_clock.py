@@ -35,8 +35,9 @@ def test_food_soaks_while_the_pasta_boils() -> None:
 
 def test_a_step_waits_for_what_it_needs() -> None:
     """Frying the beef waits for its soak; the drain does too, and a sentence waits for everything."""
-    worked = dish_of("beef: 100 g, rice: 50 g", "soak: beef", "moisten: rice", "drain: away",
-                     "{fry: beef, for: 3 min}", "Eat.")
+    worked = dish_of(
+        "beef: 100 g, rice: 50 g", "soak: beef", "moisten: rice", "drain: away", "{fry: beef, for: 3 min}", "Eat."
+    )
     soak, moisten, drain, fry, eat = worked.sums().steps
     assert moisten.start_min == pytest.approx(soak.boil_up_min + 1)
     assert drain.start_min == pytest.approx(soak.end_min)
@@ -78,13 +79,17 @@ def test_pasta_takes_longer_at_height_but_cooked_food_does_not() -> None:
 
 def test_the_slowest_part_governs() -> None:
     """Lentils (z 19 K) take 10^(10 / 19) = 3.4 times as long at 3000 m, and the pasta with them."""
-    worked = dish_of("pasta: 50 g, lentils: 50 g", "{boil: [pasta, lentils], in: 1 L, for: 10 min}", lentils="""\
+    worked = dish_of(
+        "pasta: 50 g, lentils: 50 g",
+        "{boil: [pasta, lentils], in: 1 L, for: 10 min}",
+        lentils="""\
         was: lentils, dry
         contains: []
         dried: bought dry
         form: whole
         bring back: {in the pot: 100 g, takes: 200 mL}
-        """)
+        """,
+    )
     assert worked.sums(height_m=3000.0).steps[0].cook_min == pytest.approx(10 * 10 ** (10.0 / 19), rel=0.03)
 
 

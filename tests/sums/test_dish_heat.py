@@ -37,8 +37,13 @@ def test_drained_and_soaked_things_are_heated_once() -> None:
 
     Warmed again it needs no more heat than to keep the pot warm.
     """
-    sums = dish_of("beef: 100 g", "soak: beef", "drain: into the pot",
-                   "{simmer: beef, in: 450 mL, for: 5 min}", "{warm: beef, for: 2 min}").sums()
+    sums = dish_of(
+        "beef: 100 g",
+        "soak: beef",
+        "drain: into the pot",
+        "{simmer: beef, in: 450 mL, for: 5 min}",
+        "{warm: beef, for: 2 min}",
+    ).sums()
     kelvin = BOIL_C - 10
     assert sums.steps[0].heat_kj == pytest.approx(0.4 * WATER_KJ * kelvin, rel=0.002)
     simmered = (0.2 + 0.25 + 0.15) * WATER_KJ * kelvin + 0.1 * FOOD_KJ * kelvin + simmer_kj(5, 16, 0.25)
@@ -48,8 +53,13 @@ def test_drained_and_soaked_things_are_heated_once() -> None:
 
 def test_what_was_stirred_in_cold_is_warmed() -> None:
     """Rice moistened beside the pot and stirred in is heated when the pot is warmed."""
-    sums = dish_of("rice: 100 g, beef: 50 g", "{moisten: rice, with: 200 mL cold water}",
-                   "{simmer: beef, in: 300 mL, for: 5 min}", "stir in: rice", "{warm: beef, for: 2 min}").sums()
+    sums = dish_of(
+        "rice: 100 g, beef: 50 g",
+        "{moisten: rice, with: 200 mL cold water}",
+        "{simmer: beef, in: 300 mL, for: 5 min}",
+        "stir in: rice",
+        "{warm: beef, for: 2 min}",
+    ).sums()
     kelvin = BOIL_C - 10
     rice = 0.2 * WATER_KJ * kelvin + 0.1 * FOOD_KJ * kelvin  # 75.4 + 15.3 kJ
     assert sums.steps[3].heat_kj == pytest.approx(rice + simmer_kj(2, 16, 0.25), rel=0.002)
@@ -97,8 +107,12 @@ def test_a_heater_burns_no_fuel() -> None:
 )
 def test_end_of_a_heater_meal(servings: int, water: str, grams: int, ends_c: float) -> None:
     """300 mL + 110 g from 10 °C end at about 41 °C, 200 mL + 70 g at about 57 (numbers.md, section 5, worked out)."""
-    worked = dish_of(f"rice: {grams} g", f"{{moisten: rice, with: {water} cold water}}",
-                     "{warm: rice, on: ration heater}", serves=servings)
+    worked = dish_of(
+        f"rice: {grams} g",
+        f"{{moisten: rice, with: {water} cold water}}",
+        "{warm: rice, on: ration heater}",
+        serves=servings,
+    )
     assert worked.sums().steps[1].steeped_c == pytest.approx(ends_c, abs=1.5)
 
 

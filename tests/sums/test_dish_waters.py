@@ -24,8 +24,13 @@ def test_drained_water_is_counted_once() -> None:
 
     A gentle simmer without lid takes 16.29 kg/(h m²) x 0.0201 m² = 5.46 g a minute, a boil of 10 min 54.6.
     """
-    worked = dish_of("beef: 100 g, pasta: 100 g", "soak: beef", "drain: into the pot",
-                     "{boil: pasta, in: 600 mL, for: 10 min, lid: off}", "stir in: beef")
+    worked = dish_of(
+        "beef: 100 g, pasta: 100 g",
+        "soak: beef",
+        "drain: into the pot",
+        "{boil: pasta, in: 600 mL, for: 10 min, lid: off}",
+        "stir in: beef",
+    )
     sums = worked.sums()
     assert sums.steps[2].water_ml == 350
     assert sums.steps[2].from_drain_ml == 250
@@ -59,9 +64,13 @@ def test_pasta_water_is_drained_from_its_pot() -> None:
 
 def test_pots_are_kept_apart() -> None:
     """Draining empties the pot that was used last, not the one beside it."""
-    worked = dish_of("pasta: 100 g, beef: 100 g",
-                     "{simmer: beef, in: 300 mL, for: 5 min, pot: little pot}",
-                     "{boil: pasta, in: 1 L, for: 10 min, lid: off}", "drain: away", "stir in: beef")
+    worked = dish_of(
+        "pasta: 100 g, beef: 100 g",
+        "{simmer: beef, in: 300 mL, for: 5 min, pot: little pot}",
+        "{boil: pasta, in: 1 L, for: 10 min, lid: off}",
+        "drain: away",
+        "stir in: beef",
+    )
     sums = worked.sums()
     assert sums.steps[2].drained_ml == pytest.approx(1000 - 140 - 54.6, abs=0.1)
     # little pot, 12 cm, lid on: 16.29 x 0.01131 m² / 60 / 4 = 0.77 g/min, 3.8 in 5 min; beef takes 150 in the pot
@@ -70,8 +79,11 @@ def test_pots_are_kept_apart() -> None:
 
 def test_what_stands_in_the_pot_is_not_poured_twice() -> None:
     """`in` is all the water in the pot: for 900 mL after 600 only what is missing is poured, and none is drained."""
-    worked = dish_of("pasta: 100 g, rice: 50 g", "{boil: pasta, in: 600 mL, for: 10 min, lid: off}",
-                     "{simmer: rice, in: 900 mL, for: 1 min}")
+    worked = dish_of(
+        "pasta: 100 g, rice: 50 g",
+        "{boil: pasta, in: 600 mL, for: 10 min, lid: off}",
+        "{simmer: rice, in: 900 mL, for: 1 min}",
+    )
     second = worked.sums().steps[1]
     standing = 600 - 140 - 54.6
     assert second.standing_ml == pytest.approx(standing, abs=0.1)
@@ -103,8 +115,13 @@ def test_rounds_when_a_dish_outgrows_its_pot() -> None:
 
 def test_what_is_in_the_pot_already_counts_for_rounds() -> None:
     """Warming the beef warms the whole pot: what was cooked in it in two rounds is warmed in two."""
-    worked = dish_of("pasta: 200 g, beef: 50 g", "{boil: pasta, in: 600 mL, for: 10 min}", "stir in: beef",
-                     "{warm: beef, for: 3 min}", serves=1)
+    worked = dish_of(
+        "pasta: 200 g, beef: 50 g",
+        "{boil: pasta, in: 600 mL, for: 10 min}",
+        "stir in: beef",
+        "{warm: beef, for: 3 min}",
+        serves=1,
+    )
     sums = worked.sums(2)
     # warm fills 0.85 of 2 L = 1700; pasta 400 + 560 taken, beef 100 + 150, free about 410: 1.6 L; for three 2.4 L
     assert (sums.steps[0].rounds, sums.steps[2].rounds) == (2, 1)
@@ -140,8 +157,9 @@ def test_heater_water_is_carried_only_if_it_must_be() -> None:
 def test_the_total_is_rounded_up_and_says_by_how_much() -> None:
     """12 g of powder get 108 -> 110 mL; 35 and 4 mL make 39 -> 40, one to spare."""
     assert water(dish_of("milk powder: 12 g", "mix: milk powder")) == {"in_food_ml": 110}
-    spare = dish_of("milk powder: 4 g, oil: 4 g", "{mix: milk powder, with: 35 mL cold water}",
-                    "{mix: oil, with: 4 mL cold water}")
+    spare = dish_of(
+        "milk powder: 4 g, oil: 4 g", "{mix: milk powder, with: 35 mL cold water}", "{mix: oil, with: 4 mL cold water}"
+    )
     assert water(spare) == {"in_food_ml": 39, "spare_ml": 1}
 
 

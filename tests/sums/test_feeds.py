@@ -51,8 +51,13 @@ def test_energy_is_scaled_by_the_yield() -> None:
 
 def test_what_is_unknown_stays_unknown() -> None:
     """A label without salt: energy is known of all parts, sodium only of the pasta, and the dish says so."""
-    worked = dish_of("crackers: 50 g, pasta: 100 g", "{boil: pasta, in: 1 L, for: 10 min}", "Eat the crackers.",
-                     foods=LABELLED, crackers="was: crackers, oat\ncontains: [oats]\ndried: not dried\nform: squares")
+    worked = dish_of(
+        "crackers: 50 g, pasta: 100 g",
+        "{boil: pasta, in: 1 L, for: 10 min}",
+        "Eat the crackers.",
+        foods=LABELLED,
+        crackers="was: crackers, oat\ncontains: [oats]\ndried: not dried\nform: squares",
+    )
     sums = worked.sums()
     assert worked.components["crackers"].nutrients.sodium_mg is None
     assert sums.per_serving.energy_kcal == pytest.approx((50 * 4 + 371) / 2)
@@ -63,8 +68,12 @@ def test_what_is_unknown_stays_unknown() -> None:
 
 def test_nothing_known_is_no_figure() -> None:
     """Where no part's figure is known there is none, not nought."""
-    worked = dish_of("crackers: 50 g", "Eat the crackers.", foods=LABELLED,
-                     crackers="was: crackers, oat\ncontains: [oats]\ndried: not dried\nform: squares")
+    worked = dish_of(
+        "crackers: 50 g",
+        "Eat the crackers.",
+        foods=LABELLED,
+        crackers="was: crackers, oat\ncontains: [oats]\ndried: not dried\nform: squares",
+    )
     assert worked.sums().per_serving.sodium_mg is None
 
 
@@ -100,22 +109,26 @@ def test_a_whole_meal_is_scaled_by_its_yield() -> None:
 
 def test_raw_is_raised_but_never_lowered() -> None:
     """A household may call cooked beef RAW; raw egg stays RAW whatever it writes."""
-    raised = components_of(careful="""\
+    raised = components_of(
+        careful="""\
         was: beef, ground, 93% lean, browned
         went in: cooked
         contains: []
         dried: freeze-dried
         form: crumbles
         must be cooked: to be safe
-        """).components["careful"]
-    lowered = components_of(bold="""\
+        """
+    ).components["careful"]
+    lowered = components_of(
+        bold="""\
         was: egg, whole, raw
         went in: raw
         contains: [egg]
         dried: freeze-dried
         form: powder
         must be cooked: no
-        """).components["bold"]
+        """
+    ).components["bold"]
     assert raised.raw
     assert lowered.raw
 
@@ -144,13 +157,17 @@ def test_a_dish_weighs_what_its_parts_are_printed_to_weigh() -> None:
 
 def test_a_gap_says_what_is_missing() -> None:
     """Soaking what nobody said how to soak gives no water, and says so."""
-    worked = dish_of("crumbs: 50 g", "soak: crumbs", crumbs="""\
+    worked = dish_of(
+        "crumbs: 50 g",
+        "soak: crumbs",
+        crumbs="""\
         was: beef, ground, 93% lean, browned
         went in: cooked
         contains: []
         dried: freeze-dried
         form: crumbs
-        """)
+        """,
+    )
     (gap,) = worked.sums().gaps
     assert gap.what == "the water of crumbs"
     assert "components/crumbs.yaml" in gap.missing

@@ -33,8 +33,13 @@ def numbers(packs: tuple[PlannedPack, ...]) -> list[str]:
 
 def test_what_is_used_at_one_moment_lies_together() -> None:
     """Beef and onion are soaked together, the pasta comes later; the oil travels in its bottle."""
-    worked = dish_of("pasta: 100 g, beef: 50 g, onion: 9 g, oil: 10 mL", "soak: [onion, beef]", "drain: into the pot",
-                     "{boil: pasta, in: 600 mL, for: 8 min}", "stir in: [beef, onion, oil]")
+    worked = dish_of(
+        "pasta: 100 g, beef: 50 g, onion: 9 g, oil: 10 mL",
+        "soak: [onion, beef]",
+        "drain: into the pot",
+        "{boil: pasta, in: 600 mL, for: 8 min}",
+        "stir in: [beef, onion, oil]",
+    )
     assert held(worked) == [["beef", "onion"], ["pasta"]]
     assert worked.planned.loose == (3,)
     assert not any(pack.written for pack in worked.planned.packs)
@@ -49,8 +54,13 @@ def test_raw_lies_apart_and_raw_meat_alone() -> None:
 
 def test_written_packs_hold_and_number_as_written() -> None:
     """Packs inside a pack are numbered under it."""
-    worked = dish_of("beef: 50 g, onion: 9 g, rice: 50 g", "soak: [beef, onion]", "drain: away", "moisten: rice",
-                     more=packs_of("{holds: [[onion], [beef]], called: Supper, sachet: yes}", "[rice]"))
+    worked = dish_of(
+        "beef: 50 g, onion: 9 g, rice: 50 g",
+        "soak: [beef, onion]",
+        "drain: away",
+        "moisten: rice",
+        more=packs_of("{holds: [[onion], [beef]], called: Supper, sachet: yes}", "[rice]"),
+    )
     (supper, rice) = worked.planned.packs
     assert (supper.number, supper.called, supper.sachet, supper.all_parts) == ("1", "Supper", True, (1, 0))
     assert numbers(supper.inside) == ["1.1", "1.2"]
@@ -59,8 +69,9 @@ def test_written_packs_hold_and_number_as_written() -> None:
 
 def test_what_no_pack_holds_gets_one_and_a_warning() -> None:
     """The rice that the author forgot gets the next number."""
-    worked = dish_of("beef: 50 g, rice: 50 g", "soak: beef", "drain: away", "moisten: rice",
-                     more=packs_of("[beef]"), fails=True)
+    worked = dish_of(
+        "beef: 50 g, rice: 50 g", "soak: beef", "drain: away", "moisten: rice", more=packs_of("[beef]"), fails=True
+    )
     assert [fault.message for fault in worked.faults] == ["no pack holds Rice; a pack was worked out"]
     assert numbers(worked.planned.packs) == ["1", "2"]
     assert [pack.written for pack in worked.planned.packs] == [True, False]

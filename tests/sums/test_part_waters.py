@@ -49,7 +49,10 @@ def test_the_pieces_of_a_soak_are_whole() -> None:
 
 def test_soak_without_amounts_follows_the_water_lost() -> None:
     """Without a word on amounts 1.2 times the water lost is offered, and 0.9 of it taken up when freeze-dried."""
-    worked = dish_of("peas: 100 g", "soak: peas", peas="""\
+    worked = dish_of(
+        "peas: 100 g",
+        "soak: peas",
+        peas="""\
         was: peas, green, boiled
         went in: cooked
         contains: []
@@ -57,7 +60,8 @@ def test_soak_without_amounts_follows_the_water_lost() -> None:
         form: whole
         yields: {from: 1 kg, gives: 250 g}
         bring back: {soak: hot water, wait: 5 min}
-        """)
+        """,
+    )
     # 1 kg -> 250 g: 3 g lost per g dry; 100 g: 1.2 x 300 = 360 mL offered, 0.9 x 300 = 270 taken, 90 left
     assert waters(worked) == (360, 270, 90)
     water = worked.components["peas"].water

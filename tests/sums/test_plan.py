@@ -107,8 +107,11 @@ def test_water_from_a_step_before_will_do(steps: tuple[str, ...]) -> None:
 
 def test_parts_are_found_by_name_id_and_their_own_name() -> None:
     """Steps may speak of a part by its component's name or id, or by what the dish calls it."""
-    plan = dish_of("egg powder: 10 g, {milk powder: {take: 5 g, called: topping}}",
-                   "{mix: [egg-powder, topping], with: 50 mL cold water}", "Then eat.").planned
+    plan = dish_of(
+        "egg powder: 10 g, {milk powder: {take: 5 g, called: topping}}",
+        "{mix: [egg-powder, topping], with: 50 mL cold water}",
+        "Then eat.",
+    ).planned
     assert plan.steps[0].parts == (0, 1)
 
 

@@ -49,8 +49,9 @@ def steps_on(draw: st.DrawFn, parts: list[str]) -> str:
 def dishes(draw: st.DrawFn) -> Worked:
     """Make any dish of a few parts and steps, sensible or not."""
     parts = draw(PARTS)
-    amounts = ", ".join(f"{{{name}: {{take: {draw(GRAMS)} g, fixed: {draw(st.sampled_from(['yes', 'no', 'no']))}}}}}"
-                        for name in parts)
+    amounts = ", ".join(
+        f"{{{name}: {{take: {draw(GRAMS)} g, fixed: {draw(st.sampled_from(['yes', 'no', 'no']))}}}}}" for name in parts
+    )
     steps = draw(st.lists(steps_on(parts), min_size=1, max_size=6))
     return dish_of(amounts, *steps, serves=draw(st.integers(1, 4)), fails=None)
 

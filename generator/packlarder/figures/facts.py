@@ -3,12 +3,16 @@
 A number in `figures` is the source's own; where it stands in two units, one may be our conversion.
 """
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
 from packlarder.figures.figure import Standing
 from packlarder.figures.rows import read_rows
+
+_ID = re.compile(r"\bT[0-9]+-[0-9]+\b")
+"""How a fact names the facts it was worked out from."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -29,8 +33,19 @@ class Fact:
 
     @property
     def source(self) -> str:
-        """Who says so, and in what, as one phrase."""
+        """Who says so, and in what, as one phrase; of what was worked out, who said what it was worked out from."""
+        ids = _ID.findall(self.body)
+        if ids:
+            return f"worked out from {'; '.join(dict.fromkeys(FACTS[id].body for id in _whole_range(self.body, ids)))}"
         return f"{self.body}: {self.document}" if self.document else self.body
+
+
+def _whole_range(body: str, ids: list[str]) -> list[str]:
+    """Give the ids that a body names, with those between where it says `T4-18 to T4-21`."""
+    if " to " not in body or len(ids) != 2:
+        return ids
+    (topic, first), (_, last) = (id.split("-") for id in ids)
+    return [f"{topic}-{number:02}" for number in range(int(first), int(last) + 1)]
 
 
 def _fact(row: Mapping[str, str]) -> Fact:

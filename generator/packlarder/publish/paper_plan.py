@@ -120,9 +120,7 @@ def draft(
     return Plan(blocks=blocks, pages=len(names), dish_pages=dish_pages or {}, openings={}, fits=fits or {})
 
 
-def settle(
-    book: FieldBook, extents: Mapping[str, Extent], rows: int, fits: Mapping[str, Fit] | None = None
-) -> Plan:
+def settle(book: FieldBook, extents: Mapping[str, Extent], rows: int, fits: Mapping[str, Fit] | None = None) -> Plan:
     """Place every block: dishes on whole openings from a left page on, the booklet filled up to whole sheets."""
     blocks: dict[str, Placed] = {}
     dish_pages: dict[str, int] = {}

@@ -56,8 +56,7 @@ def fonts() -> Mapping[str, bytes]:
 def font_css() -> str:
     """Declare the fonts for a style sheet."""
     return "\n".join(
-        f'@font-face {{ font-family: "{face.family}"; font-weight: {face.weight};'
-        f' src: url("{face.url}"); }}'
+        f'@font-face {{ font-family: "{face.family}"; font-weight: {face.weight}; src: url("{face.url}"); }}'
         for face in FACES
     )
 

@@ -72,9 +72,7 @@ def pages_of(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
             for part in book.components
         ),
         *(
-            SitePage(
-                address=address_of(link), template="dish.html", title=link.name, section="dishes", sheet=link
-            )
+            SitePage(address=address_of(link), template="dish.html", title=link.name, section="dishes", sheet=link)
             for link in book.dish_links
         ),
     )

@@ -64,9 +64,7 @@ def _written(
             PlannedPack(
                 number=f"{number}.{order}",
                 called="",
-                parts=tuple(
-                    index for at, name in enumerate(names) for index in found(name, holds.at(position, at))
-                ),
+                parts=tuple(index for at, name in enumerate(names) for index in found(name, holds.at(position, at))),
                 inside=(),
                 sachet=False,
                 written=True,
@@ -90,9 +88,7 @@ def _packed_twice(packed: list[int], parts: Sequence[PlannedPart], place: Place)
     ]
 
 
-def _worked_out(
-    parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], before: int
-) -> tuple[PlannedPack, ...]:
+def _worked_out(parts: Sequence[PlannedPart], steps: Sequence[PlannedStep], before: int) -> tuple[PlannedPack, ...]:
     """Put together what is used at the same moment, and so gets its water the same way; RAW lies apart.
 
     Raw meat and fish always lie alone.
@@ -103,9 +99,7 @@ def _worked_out(
         moment = _moment(part.index, steps)
         groups.setdefault((moment, part.component.raw, alone), []).append(part.index)
     return tuple(
-        PlannedPack(
-            number=str(number), called="", parts=tuple(together), inside=(), sachet=False, written=False
-        )
+        PlannedPack(number=str(number), called="", parts=tuple(together), inside=(), sachet=False, written=False)
         for number, together in enumerate(groups.values(), start=before + 1)
     )
 

@@ -1,6 +1,6 @@
 """What drying makes of a food: mass balance on its water, and the household's own weights before it.
 
-    fresh / dry = (1 - w_dry) / (1 - w_fresh)        water lost = fresh - dry
+fresh / dry = (1 - w_dry) / (1 - w_fresh)        water lost = fresh - dry
 """
 
 from packlarder.book.component import Component

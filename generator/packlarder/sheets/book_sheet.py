@@ -128,8 +128,9 @@ class FieldBook:
 class BookSheet:
     """Everything that is published of a book. `edition` is a short digest; `day` is printed as in `1 June 2027`.
 
-    `dish_links` name the dishes, `dishes` are their sheets at the usual servings, in the same order. `spread` gives a dish by its id at every number of servings that its page has;
-    it may work a sheet out each time it is asked, so that a thousand of them never lie in memory together.
+    `dish_links` name the dishes, `dishes` are their sheets at the usual servings, in the same order. `spread` gives a
+    dish by its id at every number of servings that its page has; it may work a sheet out each time it is asked, so that
+    a thousand of them never lie in memory together. `downloads` are what lies beside the site.
     """
 
     title: str

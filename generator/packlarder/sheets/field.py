@@ -144,4 +144,6 @@ def _conditions(dish: DishSeries) -> str:
 
 
 def _allergens(sheet: DishSheet) -> str:
-    return words.CONTAINS.format(allergens=", ".join(sheet.allergens)) if sheet.allergens else ""
+    """Say what it holds, and what it may hold traces of."""
+    told = ((words.CONTAINS, sheet.allergens), (words.MAY_CONTAIN, sheet.traces))
+    return " ".join(phrase.format(allergens=", ".join(held)) for phrase, held in told if held)

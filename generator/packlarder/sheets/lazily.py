@@ -1,4 +1,4 @@
-"""Sheets that are made when somebody asks for them: a large book's never lie in memory all together unless asked for."""
+"""Sheets that are made when somebody asks for them, so that a large book's need not lie in memory all together."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import Generic, TypeVar, overload

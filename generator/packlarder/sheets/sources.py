@@ -84,7 +84,7 @@ def _facts() -> tuple[FigureRow, ...]:
 
 def _foods() -> tuple[FigureRow, ...]:
     rows: list[FigureRow] = []
-    for food in FOODS.values():
+    for food in sorted(FOODS.values(), key=lambda food: food.name):
         per_100 = food.nutrients
         water = words.UNKNOWN if per_100.water_g is None else f"{per_100.water_g:g}{NO_BREAK}g"
         energy = words.UNKNOWN if per_100.energy_kcal is None else f"{per_100.energy_kcal:g}{NO_BREAK}kcal"

@@ -29,7 +29,7 @@ def _row(dish: DishSeries, step: PlannedStep) -> StepRow:
         minute=series.bare_minutes(starts),
         verb="" if step.verb is None else step.verb.value,
         line=_line(phrase, runs, with_amounts(dish, step)),
-        field_line=_line(phrase, runs, by_pack(dish, step)),
+        field_line=_behind_verb(phrase, _line(phrase, runs, by_pack(dish, step))),
     )
 
 
@@ -38,6 +38,21 @@ def _line(phrase: str, runs: "_Runs", parts: Line) -> Line:
         return (runs.step.sentence,)
     runs["parts"] = (runs.all_in,) if runs.all_in else parts
     return _closed(_headed(runs.head, set_line(phrase, runs)))
+
+
+def _behind_verb(phrase: str, line: Line) -> Line:
+    """Begin a line small that stands in one row with its verb; a sentence has none."""
+    if not phrase or not line:
+        return line
+    first, *rest = line
+    if isinstance(first, Printed):
+        return (Printed(tuple(map(_small, first.metric)), tuple(map(_small, first.us))), *rest)
+    return (_small(first), *rest) if isinstance(first, str) else line
+
+
+def _small(text: str) -> str:
+    """Begin a text with a small letter, unless it begins with a word of capitals."""
+    return text if text[1:2].isupper() else text[:1].lower() + text[1:]
 
 
 def _phrase(dish: DishSeries, step: PlannedStep) -> str:

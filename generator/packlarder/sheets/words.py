@@ -124,6 +124,7 @@ NO_WATER = "none"
 MUGS = "{mugs} ({water})"
 FIELD_CONDITIONS = "On {stove}; {pots}."
 CONTAINS = "Contains {allergens}."
+MAY_CONTAIN = "May contain {allergens}."
 FIELD: Mapping[str, str] = MappingProxyType(
     {
         "water": "Water",
