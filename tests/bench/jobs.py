@@ -3,6 +3,7 @@
 FOLDER holds `book/` and is written to. Prints what the job has to tell beside its time, as JSON.
 """
 
+import gc
 import json
 import sys
 from collections.abc import Callable, Mapping
@@ -13,6 +14,7 @@ from pathlib import Path
 from tests.bench.as_markdown import as_markdown
 
 from packlarder.cli import stages
+from packlarder.cli.entry import GARBAGE_EVERY
 from packlarder.disk.theme import theme_folder
 from packlarder.sheets.book_sheet import BookSheet
 
@@ -103,6 +105,7 @@ def _sheet(folder: Path) -> BookSheet:
 
 def main(job: str, folder: str) -> None:
     """Do a job, and print what it has to tell and the most memory that it held."""
+    gc.set_threshold(GARBAGE_EVERY)  # as the command line does, for MkDocs alike
     told = dict(JOBS[job](Path(folder)))
     if sys.platform != "win32":
         import resource

@@ -46,6 +46,8 @@ def check_larger(plan: DishPlan, each: Sequence[DishSums], household: Household)
 
     `each` are its sums in rising order of servings, the usual ones among them; what holds for those `check_dish` tells.
     """
+    if not any(sums.clock.minutes > water.WET_TIME_HOT.value for sums in each):
+        return ()
     usual = next((sums for sums in each if sums.servings == household.servings), None)
     case = DishCase(plan, usual, household)
     if any(water.over_two_hours(case)):
