@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, lru_cache
 from types import MappingProxyType
 
 from packlarder.book.component import Component
@@ -29,6 +29,7 @@ def dish_place(id: str) -> Place:
     return Place(file=f"{DISHES_FOLDER}/{id}.yaml")
 
 
+@lru_cache(maxsize=4096)
 def spoken(name: str) -> str:
     """Give the form in which names are compared: lower case, single spaces, hyphens as spaces."""
     return " ".join(name.lower().replace("-", " ").split())

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from packlarder.book.dish import Dish, Pack
 from packlarder.faults import Fault, Place, Severity
-from packlarder.reckon.parts import find_part, unknown_part
+from packlarder.reckon.parts import PartNames, unknown_part
 from packlarder.reckon.records import PlannedPack, PlannedPart, PlannedStep
 
 NEVER = 1_000
@@ -13,7 +13,7 @@ NEVER = 1_000
 
 def plan_packs(
     dish: Dish,
-    parts: Sequence[PlannedPart],
+    names: PartNames,
     steps: Sequence[PlannedStep],
     place: Place,
     faults: list[Fault],
@@ -22,16 +22,17 @@ def plan_packs(
 
     Parts that travel in a tub of their own lie in no pack. What the author put in no pack gets packs worked out.
     """
+    parts = names.parts
     written = tuple(
-        _written(pack, str(number), dish, parts, place.at("packs", number - 1), faults)
+        _written(pack, str(number), names, place.at("packs", number - 1), faults)
         for number, pack in enumerate(dish.packs, start=1)
     )
     packed = [part for pack in written for part in pack.all_parts]
     faults += _packed_twice(packed, parts, place)
     left = [part for part in parts if part.index not in packed and not part.component.model.carried_in]
     if written and left:
-        names = ", ".join(part.called for part in left)
-        message = f"no pack holds {names}; a pack was worked out"
+        lacking = ", ".join(part.called for part in left)
+        message = f"no pack holds {lacking}; a pack was worked out"
         help = "add it to a pack, or say in its component what it is `carried in`"
         faults.append(
             Fault(place=place.at("packs"), code="not-packed", message=message, help=help, severity=Severity.WARNING)
@@ -39,13 +40,11 @@ def plan_packs(
     return (*written, *_worked_out(left, steps, len(written)))
 
 
-def _written(
-    pack: Pack, number: str, dish: Dish, parts: Sequence[PlannedPart], place: Place, faults: list[Fault]
-) -> PlannedPack:
+def _written(pack: Pack, number: str, names: PartNames, place: Place, faults: list[Fault]) -> PlannedPack:
     def found(name: str, at: Place) -> Iterator[int]:
-        index = find_part(dish, parts, name)
+        index = names.find(name)
         if index is None:
-            faults.append(unknown_part(name, parts, at))
+            faults.append(unknown_part(name, names.parts, at))
         else:
             yield index
 

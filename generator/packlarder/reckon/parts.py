@@ -48,16 +48,22 @@ def plan_parts(
     return tuple(found) if len(found) == len(dish.parts) else None
 
 
-def find_part(dish: Dish, parts: Sequence[PlannedPart], name: str) -> int | None:
-    """Find the part that a step or pack speaks of: by its own name, by its component's name or id; None if unknown."""
-    for names in (lambda part: (part.called,), lambda part: (part.component.model.name, part.component.id)):
-        for part in parts:
-            if spoken(name) in map(spoken, names(part)):
-                return part.index
-    for index, written in enumerate(dish.parts):
-        if spoken(written.name) == spoken(name):
-            return index
-    return None
+class PartNames:
+    """How the steps and packs of a dish speak of its parts: by a part's own name, by its component's name or id."""
+
+    def __init__(self, dish: Dish, parts: Sequence[PlannedPart]) -> None:
+        """Take in all names; where two parts claim one, the more particular wins, then the first."""
+        self.parts = parts
+        self._indexes: dict[str, int] = {}
+        by_own = [(part.called, part.index) for part in parts]
+        by_component = [(name, part.index) for part in parts for name in (part.component.model.name, part.component.id)]
+        as_written = [(part.name, index) for index, part in enumerate(dish.parts)]
+        for name, index in (*by_own, *by_component, *as_written):
+            self._indexes.setdefault(spoken(name), index)
+
+    def find(self, name: str) -> int | None:
+        """Find the part that is meant, None if it is none of them."""
+        return self._indexes.get(spoken(name))
 
 
 def unknown_part(name: str, parts: Sequence[PlannedPart], place: Place) -> Fault:

@@ -11,7 +11,7 @@ from packlarder.book.household import Household
 from packlarder.book.step import Verb
 from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.reckon.packs import plan_packs
-from packlarder.reckon.parts import plan_parts
+from packlarder.reckon.parts import PartNames, plan_parts
 from packlarder.reckon.plan_steps import plan_steps, unknown_pot
 from packlarder.reckon.plan_waters import check_waters
 from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart, PlannedStep
@@ -37,9 +37,10 @@ def plan_dish(
     parts = plan_parts(book, components, dish, place, faults)
     if parts is None:
         return None, tuple(faults)
-    steps = plan_steps(dish, book.household, parts, place, faults)
+    names = PartNames(dish, parts)
+    steps = plan_steps(dish, book.household, names, place, faults)
     ways = tuple(way_of(part, steps) for part in parts)
-    packs = plan_packs(dish, parts, steps, place, faults)
+    packs = plan_packs(dish, names, steps, place, faults)
     if any(fault.code in MISNAMED for fault in faults):
         return None, tuple(fault for fault in faults if fault.code not in FOLLOWS)
     packed = {index for pack in packs for index in pack.all_parts}

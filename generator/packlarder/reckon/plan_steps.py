@@ -8,29 +8,27 @@ from packlarder.book.household import Household
 from packlarder.book.step import HeatedOn, Lid, Sentence, Step, Verb
 from packlarder.faults import Fault, Place, Spot
 from packlarder.figures.verbs import VERBS
-from packlarder.reckon.parts import find_part, unknown_part
-from packlarder.reckon.records import PlannedPart, PlannedStep
+from packlarder.reckon.parts import PartNames, unknown_part
+from packlarder.reckon.records import PlannedStep
 
 NEEDS_MINUTES = frozenset({Verb.BOIL, Verb.SIMMER, Verb.FRY, Verb.BAKE, Verb.WARM})
 
 
 def plan_steps(
-    dish: Dish, household: Household, parts: Sequence[PlannedPart], place: Place, faults: list[Fault]
+    dish: Dish, household: Household, names: PartNames, place: Place, faults: list[Fault]
 ) -> tuple[PlannedStep, ...]:
     """Resolve the steps of a dish. Adds to `faults`."""
-    desk = _Desk(dish, household, parts, place, faults)
+    desk = _Desk(dish, household, names, place, faults)
     return tuple(desk.planned(index, step) for index, step in enumerate(dish.steps))
 
 
 class _Desk:
     """What every step of one dish is resolved with."""
 
-    def __init__(
-        self, dish: Dish, household: Household, parts: Sequence[PlannedPart], place: Place, faults: list[Fault]
-    ) -> None:
+    def __init__(self, dish: Dish, household: Household, names: PartNames, place: Place, faults: list[Fault]) -> None:
         self.dish = dish
         self.household = household
-        self.parts = parts
+        self.names = names
         self.place = place
         self.faults = faults
 
@@ -65,9 +63,9 @@ class _Desk:
     def _parts(self, step: Step, place: Place) -> tuple[int, ...]:
         found: list[int] = []
         for position, name in enumerate(step.parts):
-            index = find_part(self.dish, self.parts, name)
+            index = self.names.find(name)
             if index is None:
-                self.faults.append(unknown_part(name, self.parts, place.at(position)))
+                self.faults.append(unknown_part(name, self.names.parts, place.at(position)))
             else:
                 found.append(index)
         return tuple(found)

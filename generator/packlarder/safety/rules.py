@@ -8,6 +8,7 @@ from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
 from packlarder.safety import beans_and_grains, cooking, drying, field, people, raw, sachets, water
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
+from packlarder.safety.limits import WET_TIME_HOT
 from packlarder.safety.rule import ComponentRule, DishRule, Finding, Rule, Shows
 
 RULES: tuple[Rule, ...] = (
@@ -46,7 +47,7 @@ def check_larger(plan: DishPlan, each: Sequence[DishSums], household: Household)
 
     `each` are its sums in rising order of servings, the usual ones among them; what holds for those `check_dish` tells.
     """
-    if not any(sums.clock.minutes > water.WET_TIME_HOT.value for sums in each):
+    if not any(sums.clock.minutes > WET_TIME_HOT.value for sums in each):
         return ()
     usual = next((sums for sums in each if sums.servings == household.servings), None)
     case = DishCase(plan, usual, household)
