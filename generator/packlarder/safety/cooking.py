@@ -10,7 +10,7 @@ from packlarder.figures.verbs import VERBS
 from packlarder.reckon.records import PlannedPart
 from packlarder.safety.case import DishCase
 from packlarder.safety.food import least_minutes
-from packlarder.safety.heat import hottest, rows_asked, temperature_of
+from packlarder.safety.heat import hottest, raw_kinds, rows_asked, temperature_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.journey import Why
 from packlarder.safety.rule import DishRule, Shows
@@ -98,7 +98,7 @@ def cooked_too_short(case: DishCase) -> Iterator[Hit]:
             continue
         step = case.plan.steps[journey.why_at]
         if step.verb is not None and step.minutes is not None:
-            least = least_minutes(step, VERBS[step.verb])
+            least = least_minutes(step, VERBS[step.verb], raw_kinds(part.component))
             yield case.hit(part, step.index, verb=str(step.verb), given=lasting(step.minutes), least=lasting(least))
 
 

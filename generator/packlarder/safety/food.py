@@ -11,13 +11,13 @@ with it. Where the steps leave it open, a part counts as not cooked.
 from dataclasses import dataclass, field
 
 from packlarder.book.step import Fate, Step, Verb
-from packlarder.figures.kinds import Cooking
+from packlarder.figures.kinds import Cooking, Group, Kind
 from packlarder.figures.temperatures import Authority
 from packlarder.figures.verbs import VERBS, Heats, VerbFigures, Wets
 from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart, PlannedStep
-from packlarder.safety.heat import temperature_of
+from packlarder.safety.heat import raw_kinds, temperature_of
 from packlarder.safety.journey import Journey, RawWater, Trail, Why
-from packlarder.safety.limits import MEASURED_SHARE
+from packlarder.safety.limits import MEASURED_SHARE, PIECES_LEAST
 
 WET_ABOVE = 0.25
 """A food that holds more water than this needs none before it is heated: it is not dry."""
@@ -173,14 +173,14 @@ class _Walk:
                 part.cooked_at, part.unsafe_by, part.touched_at = step.index, None, None
             else:
                 part.missed(why, step.index)
-        if does.wets is Wets.IN_THE_POT and not _too_short(step, does):
+        if does.wets is Wets.IN_THE_POT and not _too_short(step, does, frozenset()):
             pot.raw_water = None
 
     def not_cooked(self, index: int, step: PlannedStep, does: VerbFigures) -> Why | None:
         """Say why a cooking step does not cook a part; None if it does."""
         if self.parts[index].uncooked and not self.parts[index].wet:
             return Why.HEATED_DRY
-        if _too_short(step, does):
+        if _too_short(step, does, raw_kinds(self.plan.parts[index].component)):
             return Why.TOO_SHORT
         needed = None if step.to_c is None else self.needed_c(index)
         return Why.TOO_COOL if needed is not None and (step.to_c or 0.0) < needed - _ROUNDED_BY else None
@@ -258,18 +258,24 @@ class _Walk:
         )
 
 
+_IN_PIECES = frozenset({Group.MEAT, Group.FISH})
 _ROUNDED_BY = 0.6
 """Half a degree Fahrenheit and half a degree Celsius: authorities round 145 °F to 62.8 or to 63 °C."""
 
 
-def least_minutes(step: PlannedStep, does: VerbFigures) -> float:
-    """Give the shortest time that a cooking step is believed; who measures the temperature may be quicker."""
+def least_minutes(step: PlannedStep, does: VerbFigures, raw: frozenset[Kind]) -> float:
+    """Give the shortest time that a cooking step is believed for raw food of some kinds; none for water alone.
+
+    Meat and fish come in pieces that heat must get into. Who measures the temperature may be quicker.
+    """
     least = 0.0 if does.least is None else does.least.value
+    if any(kind.rules.group in _IN_PIECES for kind in raw):
+        least = max(least, PIECES_LEAST.value)
     return least if step.to_c is None else least * MEASURED_SHARE.value
 
 
-def _too_short(step: PlannedStep, does: VerbFigures) -> bool:
-    return step.minutes is not None and step.minutes < least_minutes(step, does)
+def _too_short(step: PlannedStep, does: VerbFigures, raw: frozenset[Kind]) -> bool:
+    return step.minutes is not None and step.minutes < least_minutes(step, does, raw)
 
 
 def _journey(index: int, part: _Part) -> Journey:
