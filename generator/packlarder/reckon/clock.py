@@ -6,10 +6,9 @@ soaking food waits for it; what is stirred in, and a plain sentence, which may s
 
 import math
 from collections.abc import Iterable, Sequence
-from typing import NamedTuple
 
 from packlarder.book.step import Verb
-from packlarder.reckon.records import ClockSums, DishPlan, PlannedStep
+from packlarder.reckon.records import ClockSums, DishPlan, PlannedStep, StepSums
 
 _WAITS_FOR_ALL = frozenset({None, Verb.WAIT, Verb.STIR_IN})
 """A sentence, a wait, and what is stirred into whatever is there."""
@@ -17,68 +16,43 @@ _ALMOST = 1e-6
 """Keeps a whole minute from becoming the next one by a rounding error."""
 
 
-class Spell(NamedTuple):
-    """What a step takes: minutes to heat its water, in hand, on the flame (all rounds), then waiting by itself."""
+def waits_for(plan: DishPlan, wait_min: Sequence[float]) -> tuple[tuple[int, ...], ...]:
+    """Give for each step the steps before it that must be ready; `wait_min[i]` is how long step i waits by itself.
 
-    boil_up_min: float = 0.0
-    hand_min: float = 0.0
-    cook_min: float = 0.0
-    wait_min: float = 0.0
-
-    @property
-    def busy_min(self) -> float:
-        """Give the minutes that the cook can do nothing else."""
-        return self.boil_up_min + self.hand_min + self.cook_min
-
-
-class Slot(NamedTuple):
-    """When a step starts and when what it makes is ready, in minutes from the first move."""
-
-    start_min: float
-    end_min: float
-
-
-def schedule(plan: DishPlan, spells: Sequence[Spell]) -> tuple[Slot, ...]:
-    """Set every step against the clock."""
-    free = latest = 0.0
-    ready: dict[int, float] = {}
+    Only those that wait by themselves are named: what the cook stood by is ready when the cook is free.
+    """
+    ready_in: dict[int, int] = {}
     soaking: set[int] = set()
-    slots: list[Slot] = []
-    for step, spell in zip(plan.steps, spells, strict=True):
-        start = max(free, _needed(step, ready, soaking, latest))
-        end = start + spell.busy_min + spell.wait_min
-        free = end if step.verb is Verb.WAIT else start + spell.busy_min
-        latest = max(latest, end)
+    needed: list[tuple[int, ...]] = []
+    for step in plan.steps:
+        needs = _needs(step, ready_in, soaking)
+        needed.append(tuple([at for at in needs if wait_min[at] and plan.steps[at].verb is not Verb.WAIT]))
         for part in step.parts:
-            ready[part] = end
+            ready_in[part] = step.index
         if step.verb is Verb.SOAK:
             soaking.update(step.parts)
         elif step.verb is Verb.DRAIN:
             soaking.clear()
-        slots.append(Slot(start_min=start, end_min=end))
-    return tuple(slots)
+    return tuple(needed)
 
 
-def _needed(step: PlannedStep, ready: dict[int, float], soaking: set[int], latest: float) -> float:
-    """Give the minute from which what a step needs is there."""
-    if step.verb is Verb.DRAIN:
-        return max((ready[part] for part in soaking), default=latest)
-    if step.verb in _WAITS_FOR_ALL:
-        return latest
-    return max((ready[part] for part in step.parts if part in ready), default=0.0)
+def _needs(step: PlannedStep, ready_in: dict[int, int], soaking: set[int]) -> Iterable[int]:
+    """Give the steps that make what a step needs; `ready_in` is the last step that each part was in."""
+    if step.verb is Verb.DRAIN and soaking:
+        return {ready_in[part] for part in soaking}
+    if step.verb is Verb.DRAIN or step.verb in _WAITS_FOR_ALL:
+        return range(step.index)
+    return {ready_in[part] for part in step.parts if part in ready_in}
 
 
-def clock_sums(slots: Sequence[Slot], spells: Sequence[Spell]) -> ClockSums:
+def clock_sums(steps: Sequence[StepSums]) -> ClockSums:
     """Add up: minutes in all, minutes in which something soaks or waits, minutes of flame; each rounded up."""
-    waits = [
-        (slot.start_min + spell.busy_min, slot.end_min)
-        for slot, spell in zip(slots, spells, strict=True)
-        if spell.wait_min
-    ]
     return ClockSums(
-        minutes=whole_minutes(max((slot.end_min for slot in slots), default=0.0)),
-        soak_minutes=whole_minutes(_covered(waits)),
-        heat_minutes=whole_minutes(sum(spell.boil_up_min + spell.cook_min for spell in spells)),
+        minutes=whole_minutes(max([step.end_min for step in steps], default=0.0)),
+        soak_minutes=whole_minutes(
+            _covered([(step.end_min - step.wait_min, step.end_min) for step in steps if step.wait_min])
+        ),
+        heat_minutes=whole_minutes(sum([step.boil_up_min + step.cook_min for step in steps])),
     )
 
 

@@ -2,29 +2,30 @@
 
 import math
 from collections.abc import Sequence
+from functools import lru_cache
 
-from packlarder.book.bring_back import Way
 from packlarder.book.dish import Meal
 from packlarder.book.household import Household
 from packlarder.faults import Gap
 from packlarder.measure import kitchen_grams
 from packlarder.reckon import flame
-from packlarder.reckon.clock import Slot, Spell, clock_sums, schedule
-from packlarder.reckon.heat import minutes_to_heat
+from packlarder.reckon.clock import clock_sums
+from packlarder.reckon.heat import fuel_g, minutes_to_heat
 from packlarder.reckon.kitchen import share_out
 from packlarder.reckon.ledger import Ledger, keep_ledger
-from packlarder.reckon.part_waters import part_sums
+from packlarder.reckon.part_waters import PartWaters, part_sums, part_waters
 from packlarder.reckon.records import (
     Conditions,
     DishPlan,
     DishSums,
     HeatSums,
-    PartSums,
     StepSums,
     WaterSums,
 )
 from packlarder.reckon.settled import Settled, settle
 
+printed_g = lru_cache(maxsize=16_384)(kitchen_grams)
+"""Many parts of a book weigh the same: so many grams of salt, of oil, of cheese for so many people."""
 ALMOST = 1e-6
 """Keeps a whole millilitre from becoming the next one by a rounding error."""
 CARRIED_STEP_ML = 10
@@ -56,95 +57,56 @@ def work_out_each(
 
 
 def _for_servings(kept: Settled, servings: int, fuel_margin: float) -> DishSums:
-    plan, conditions = kept.plan, kept.conditions
-    parts = part_sums(plan, servings / plan.model.serves)
-    ledger = keep_ledger(plan, parts, servings, kept.waters)
-    spells, heats = _spells(kept, parts, ledger)
-    slots = schedule(plan, spells)
-    energy_kj = sum(heats)
+    plan = kept.plan
+    scale = servings / plan.model.serves
+    waters = part_waters(kept.parts, scale)
+    ledger = keep_ledger(waters, servings, scale, kept.waters)
+    steps = _step_sums(kept, waters, ledger, servings)
+    energy_kj = sum([step.heat_kj for step in steps])
     return DishSums(
         servings=servings,
-        conditions=conditions,
-        parts=_as_absorbed(parts, ledger),
-        steps=_step_sums(kept, parts, ledger, spells, slots, heats, servings),
-        water=_water_sums(plan, ledger, conditions),
-        clock=clock_sums(slots, spells),
+        conditions=kept.conditions,
+        parts=part_sums(kept.parts, waters, ledger.absorbed_ml),
+        steps=steps,
+        water=_water_sums(plan, ledger, kept.conditions),
+        clock=clock_sums(steps),
         heat=HeatSums(
             boiling_point_c=kept.boiling_c,
             fuel=plan.stove.fuel,
-            fuel_g=math.ceil(flame.fuel_grams(plan, energy_kj, fuel_margin)),
+            fuel_g=math.ceil(fuel_g(energy_kj, kept.fuel_mj_per_kg, kept.efficiency, fuel_margin)),
             energy_kj=energy_kj,
             time_factor=kept.time_factor,
         ),
-        weight_g=sum([kitchen_grams(part.dry_g) for part in parts]),
-        per_serving=kept.feeds.per_serving(servings / plan.model.serves, servings),
+        weight_g=sum([printed_g(dry_g) for dry_g in waters.dry_g]),
+        per_serving=kept.feeds.per_serving(scale, servings),
         incomplete=kept.feeds.incomplete,
-        gaps=_gaps(plan, parts, ledger),
+        gaps=_gaps(kept, ledger.short),
     )
 
 
-def _as_absorbed(parts: Sequence[PartSums], ledger: Ledger) -> tuple[PartSums, ...]:
-    """Set what each part really took up: in the pot that is known only when the water was followed."""
-    return tuple(
-        [
-            part if part.absorbed_ml == taken else part._replace(absorbed_ml=taken)
-            for part, taken in zip(parts, ledger.absorbed_ml, strict=True)
-        ]
-    )
-
-
-def _spells(kept: Settled, parts: Sequence[PartSums], ledger: Ledger) -> tuple[list[Spell], list[float]]:
-    """Give what each step takes of the clock, and the heat in kJ that it takes into the pot."""
-    spells: list[Spell] = []
-    heats: list[float] = []
-    for water, minutes, cold in zip(ledger.steps, kept.minutes, kept.cold_parts, strict=True):
-        heat_up_kj = flame.heat_up_kj(cold, parts, water, kept.water_to_boil_k, kept.air_to_boil_k)
-        cook_min = minutes.cook * water.rounds
-        heats.append(heat_up_kj + minutes.cooking_kw * cook_min * 60)
-        spells.append(
-            Spell(
-                boil_up_min=minutes_to_heat(heat_up_kj, kept.power_kw, kept.efficiency) if heat_up_kj else 0.0,
-                hand_min=minutes.hand,
-                cook_min=cook_min,
-                wait_min=minutes.wait,
-            )
-        )
-    return spells, heats
-
-
-def _step_sums(
-    kept: Settled,
-    parts: Sequence[PartSums],
-    ledger: Ledger,
-    spells: Sequence[Spell],
-    slots: Sequence[Slot],
-    heats: Sequence[float],
-    servings: int,
-) -> tuple[StepSums, ...]:
+def _step_sums(kept: Settled, waters: PartWaters, ledger: Ledger, servings: int) -> tuple[StepSums, ...]:
+    """Go through the steps with the clock in hand; what food does by itself leaves the cook free for the next."""
+    free_min = 0.0
+    steps: list[StepSums] = []
     plan, conditions = kept.plan, kept.conditions
-    return tuple(
-        [
-            StepSums(
-                start_min=slot.start_min,
-                end_min=slot.end_min,
-                boil_up_min=spell.boil_up_min,
-                cook_min=spell.cook_min,
-                wait_min=spell.wait_min,
-                water_ml=water.fresh_ml,
-                from_drain_ml=water.from_drain_ml,
-                standing_ml=water.standing_ml,
-                drained_ml=water.drained_ml,
-                heater_ml=water.heater_ml,
-                heated_ml=water.heated_ml,
-                boiled_off_ml=water.boiled_off_ml,
-                rounds=water.rounds,
-                vessels=water.vessels,
-                heat_kj=heat_kj,
-                steeped_c=flame.steeped_c(plan, step, parts, spell.wait_min, conditions, servings),
-            )
-            for step, spell, slot, water, heat_kj in zip(plan.steps, spells, slots, ledger.steps, heats, strict=True)
-        ]
-    )
+    to_boil = kept.water_to_boil_k, kept.air_to_boil_k
+    for facts, steady, water in zip(kept.steps, kept.waters, ledger.steps, strict=True):
+        step, cook_min, hand_min, wait_min, cooking_kw, cold_parts, waits_for, keeps_cook, steeps = facts
+        hot_ml, from_drain_ml = water.fresh_ml if steady.hot else 0.0, water.from_drain_ml
+        heat_kj = boil_up_min = 0.0
+        if hot_ml or from_drain_ml or cold_parts:
+            heat_kj = flame.heat_up_kj(cold_parts, waters, hot_ml, from_drain_ml, *to_boil)
+            boil_up_min = minutes_to_heat(heat_kj, kept.power_kw, kept.efficiency)
+        if cook_min:
+            cook_min *= water.rounds
+            heat_kj += cooking_kw * cook_min * 60
+        start_min = max([free_min, *[steps[at].end_min for at in waits_for]]) if waits_for else free_min
+        done_min = start_min + (boil_up_min + hand_min + cook_min)
+        end_min = done_min + wait_min
+        free_min = end_min if keeps_cook else done_min
+        steeped_c = flame.steeped_c(plan, step, waters, wait_min, conditions, servings) if steeps else None
+        steps.append(StepSums(start_min, end_min, boil_up_min, cook_min, wait_min, *water, heat_kj, steeped_c))
+    return tuple(steps)
 
 
 def _water_sums(plan: DishPlan, ledger: Ledger, conditions: Conditions) -> WaterSums:
@@ -175,29 +137,13 @@ def _water_sums(plan: DishPlan, ledger: Ledger, conditions: Conditions) -> Water
     )
 
 
-def _gaps(plan: DishPlan, parts: Sequence[PartSums], ledger: Ledger) -> tuple[Gap, ...]:
+def _gaps(kept: Settled, short: Sequence[int]) -> tuple[Gap, ...]:
     """Say which sums could not be made, and what is missing for them."""
-    own = [gap for part in plan.parts for gap in part.component.gaps]
-    short = [
+    thirsty = [
         Gap(
-            what=f"all the water that {plan.parts[index].called.lower()} takes up",
+            what=f"all the water that {kept.plan.parts[index].called.lower()} takes up",
             missing="the pot holds less than it would take; say more water in the step",
         )
-        for index in ledger.short
+        for index in short
     ]
-    dry = [
-        Gap(
-            what=f"the water of {part.called.lower()}",
-            missing=f"say how it comes back (`bring back`) in components/{part.component.id}.yaml",
-        )
-        for part, sums in zip(plan.parts, parts, strict=True)
-        if part.component.water is None and not part.component.gaps and _waits_for_water(plan, part.index, sums)
-    ]
-    return tuple(dict.fromkeys((*own, *short, *dry)))
-
-
-def _waits_for_water(plan: DishPlan, index: int, sums: PartSums) -> bool:
-    """Tell whether a step gives water to a part of which neither the step nor its component says how much."""
-    wetted_in = plan.wetted_in[index]
-    named = wetted_in is not None and plan.steps[wetted_in].given_ml is not None
-    return sums.way is not None and sums.way is not Way.IN_THE_POT and sums.offered_ml == 0 and not named
+    return tuple(dict.fromkeys((*kept.component_gaps, *thirsty, *kept.dry_gaps)))

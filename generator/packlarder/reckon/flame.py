@@ -10,8 +10,8 @@ from packlarder.figures.hands import PAN_FLAME
 from packlarder.figures.stoves import STOVES
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon import heat
-from packlarder.reckon.ledger import StepWater
-from packlarder.reckon.records import Conditions, DishPlan, PartSums, PlannedStep
+from packlarder.reckon.part_waters import PartWaters
+from packlarder.reckon.records import Conditions, DishPlan, PlannedStep
 
 boil_off_ml_per_min = cache(heat.boil_off_g_per_min)
 """Grams of water are mL here; the same few pots are asked for again and again."""
@@ -27,9 +27,9 @@ def stove_efficiency(plan: DishPlan) -> float:
     return plan.stove.efficiency.base if plan.stove.efficiency else STOVES[plan.stove.kind].efficiency.value
 
 
-def fuel_grams(plan: DishPlan, heat_kj: float, margin: float) -> float:
-    """Give the fuel for some heat into the pot, with a margin on top."""
-    return heat.fuel_g(heat_kj, FUELS[plan.stove.fuel].heat.value, stove_efficiency(plan), margin)
+def stove_fuel_mj_per_kg(plan: DishPlan) -> float:
+    """Give the heat of a dish's fuel."""
+    return FUELS[plan.stove.fuel].heat.value
 
 
 def pot_across_cm(plan: DishPlan, step: PlannedStep) -> float:
@@ -66,20 +66,27 @@ def _on_flame(step: PlannedStep) -> bool:
 
 
 def heat_up_kj(
-    cold: Sequence[int], parts: Sequence[PartSums], water: StepWater, water_to_boil_k: float, air_to_boil_k: float
+    cold: Sequence[int],
+    waters: PartWaters,
+    hot_ml: float,
+    from_drain_ml: float,
+    water_to_boil_k: float,
+    air_to_boil_k: float,
 ) -> float:
-    """Give the heat that brings a step's fresh water, and what comes cold into its pot, to the boil.
+    """Give the heat that brings a step's hot fresh water, and what comes cold into its pot, to the boil.
 
     Hot water for a soak is brought to the boil as well: that is how it is known to be hot. What a part takes up in the
     pot was poured there and is counted with it; drained water and soaked food are taken to be as warm as the air.
     """
-    poured = heat.heat_capacity_kj_per_k(water.hot_ml) * water_to_boil_k if water.hot_ml else 0.0
-    if not cold and not water.from_drain_ml:
+    poured = heat.heat_capacity_kj_per_k(hot_ml) * water_to_boil_k if hot_ml else 0.0
+    if not cold and not from_drain_ml:
         return poured
-    cool_ml, food_g = water.from_drain_ml, 0.0
+    dry, offered, absorbed = waters.dry_g, waters.offered_ml, waters.absorbed_ml
+    cool_ml = from_drain_ml
     for index in cold:
-        cool_ml += parts[index].own_water_ml
-        food_g += parts[index].dry_g
+        if offered[index]:
+            cool_ml += absorbed[index] or 0.0
+    food_g = sum([dry[index] for index in cold])
     return poured + heat.heat_capacity_kj_per_k(cool_ml, food_g) * air_to_boil_k
 
 
@@ -92,28 +99,26 @@ def cooking_kw(plan: DishPlan, step: PlannedStep) -> float:
     return heat.simmer_kw(pot_across_cm(plan, step), lid=step.lid_on)
 
 
+def steeps(step: PlannedStep) -> bool:
+    """Tell whether a step leaves food to steep, or warms it in a heater."""
+    return step.heater or step.verb is Verb.POUR_OVER
+
+
 def steeped_c(
-    plan: DishPlan,
-    step: PlannedStep,
-    parts: Sequence[PartSums],
-    wait_min: float,
-    conditions: Conditions,
-    heaters: int,
+    plan: DishPlan, step: PlannedStep, waters: PartWaters, wait_min: float, conditions: Conditions, heaters: int
 ) -> float | None:
-    """Give the temperature that a steeped or heater-warmed food ends at, None for any other step.
+    """Give the temperature that a steeped or heater-warmed food ends at, None where no water is known.
 
     A pack without a cosy is taken to stand in the open but out of the wind.
     """
-    if not step.heater and step.verb is not Verb.POUR_OVER:
-        return None
-    food_g = sum([parts[index].dry_g for index in step.parts])
-    water_ml = sum([parts[index].absorbed_ml or 0.0 for index in step.parts])
+    food_g = sum([waters.dry_g[index] for index in step.parts])
+    water_ml = sum([waters.wanted_ml[index] or 0.0 for index in step.parts])
     if step.heater:
         return heat.heater_end_c(water_ml, food_g, conditions.air_c, conditions.height_m, heaters)
     if water_ml == 0:
         return None
-    waters = [plan.parts[index].component.water for index in step.parts]
-    cosy = step.cosy or any(water is not None and water.cosy for water in waters)
+    own = [plan.parts[index].component.water for index in step.parts]
+    cosy = step.cosy or any(water is not None and water.cosy for water in own)
     start_c = heat.steep_start_c(water_ml, food_g, conditions.air_c, conditions.height_m)
     shelter = Shelter.COSY if cosy else Shelter.STILL
     return heat.steep_end_c(start_c, conditions.air_c, wait_min, water_ml, food_g, shelter)

@@ -147,12 +147,14 @@ def share_out(total: float, parts: Sequence[float], step: int = 1) -> tuple[int,
     count = steps(total, step)
     if not (count >= 0 and 0 <= whole < math.inf and min(parts, default=0) >= 0) or (count and not whole):
         raise ValueError(f"{total} can not be shared out to {list(parts)}")
-    exact = [count * part / whole if whole else 0.0 for part in parts]
+    if not count:
+        return (0,) * len(parts)
+    exact = [count * part / whole for part in parts]
     pieces = [math.floor(share) for share in exact]
     left = count - sum(pieces)
     if left:
-        most_cut_off = sorted(range(len(exact)), key=lambda at: pieces[at] - exact[at])
-        for at in most_cut_off[:left]:
+        cut_off = [piece - share for piece, share in zip(pieces, exact, strict=True)]
+        for at in sorted(range(len(cut_off)), key=cut_off.__getitem__)[:left]:
             pieces[at] += 1
     return tuple(pieces) if step == 1 else tuple([piece * step for piece in pieces])
 

@@ -19,13 +19,16 @@ def vessels_of(fill_ml: float, bowl_ml: float) -> int:
     return 1 if fill_ml <= bowl_ml else math.ceil(fill_ml / bowl_ml - _JUST_OVER)
 
 
-def rounds_of(plan: DishPlan, step: PlannedStep, food_ml: float, water_ml: float) -> int:
-    """Give the rounds in which a step is cooked: all that is in its pot, by the share of the brim that its verb fills.
+def room_ml(plan: DishPlan, step: PlannedStep) -> float | None:
+    """Give what one round of a step may fill of its pot, by the share of the brim that its verb fills."""
+    fill = None if step.verb is None else VERBS[step.verb].fill
+    return None if fill is None or step.heater else plan.pots[step.pot].holds.base * fill.value
+
+
+def rounds_of(room_ml: float, food_ml: float, water_ml: float) -> int:
+    """Give the rounds in which all that is in a pot is cooked.
 
     `water_ml` stands free in the pot; `food_ml` is the food with the water in it, a dry gram taken as a millilitre.
     """
-    fill = None if step.verb is None else VERBS[step.verb].fill
-    if fill is None or step.heater:
-        return 1
-    room_ml = plan.pots[step.pot].holds.base * fill.value
-    return max(1, math.ceil((water_ml + food_ml) / room_ml - _JUST_OVER))
+    fill_ml = water_ml + food_ml
+    return 1 if fill_ml <= room_ml else math.ceil(fill_ml / room_ml - _JUST_OVER)

@@ -177,6 +177,10 @@ class DishPlan:
     pot_name: str
     pots: Mapping[str, Pot]
 
+    def wetted_by(self, step: PlannedStep) -> tuple[int, ...]:
+        """Give the parts to which a step is the first to give water of their own."""
+        return tuple([index for index in step.parts if self.wetted_in[index] == step.index])
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Conditions:
@@ -197,11 +201,6 @@ class PartSums(NamedTuple):
     offered_ml: float
     absorbed_ml: float | None
     drained_ml: float
-
-    @property
-    def own_water_ml(self) -> float:
-        """Give the water that it brings along; what it takes up in the pot is counted with the pot."""
-        return (self.absorbed_ml or 0.0) if self.offered_ml else 0.0
 
 
 class WaterSums(NamedTuple):

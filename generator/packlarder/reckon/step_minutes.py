@@ -1,5 +1,7 @@
 """How long a step lasts: what the author or the component says, longer at height and in cooler water."""
 
+from functools import cache
+
 from packlarder.book.bring_back import Warmth
 from packlarder.book.step import Verb
 from packlarder.figures.cooking import SOAK_ENERGIES, Z_VALUES, Soaks, Softens
@@ -11,14 +13,16 @@ from packlarder.reckon.heat import longer_at_height, longer_soak_at_height, long
 from packlarder.reckon.ledger import GIVES_WATER, bowl_warmth
 from packlarder.reckon.records import ComponentSums, Conditions, DishPlan, PlannedStep
 
+_longer_in, _longer_at_height = cache(longer_soak_in), cache(longer_soak_at_height)
+"""A book asks for the same few heights and waters, part by part."""
 IN_WATER = frozenset({Verb.BOIL, Verb.SIMMER})
 
 
-def cook_minutes(plan: DishPlan, step: PlannedStep, conditions: Conditions) -> float:
-    """Give the minutes on the flame of one round, longer at height for what is not yet cooked."""
+def cook_minutes(step: PlannedStep, factor: float) -> float:
+    """Give the minutes on the flame of one round, `factor` times as long at height for what is not yet cooked."""
     if step.verb is None or not VERBS[step.verb].on_stove or step.heater:
         return 0.0
-    return (step.minutes or 0.0) * time_factor(plan, step, conditions)
+    return (step.minutes or 0.0) * factor
 
 
 def time_factor(plan: DishPlan, step: PlannedStep, conditions: Conditions) -> float:
@@ -45,7 +49,8 @@ def wait_minutes(plan: DishPlan, step: PlannedStep, conditions: Conditions) -> f
         return 0.0
     if step.minutes is not None:
         return step.minutes
-    return max((_soak_minutes(plan, step, index, conditions) for index in step.parts), default=0.0)
+    given = bowl_warmth(plan, step)
+    return max([_soak_minutes(plan.parts[index].component, given, conditions) for index in step.parts], default=0.0)
 
 
 def hand_minutes(step: PlannedStep) -> float:
@@ -55,17 +60,16 @@ def hand_minutes(step: PlannedStep) -> float:
     return HAND_MINUTES.value
 
 
-def _soak_minutes(plan: DishPlan, step: PlannedStep, index: int, conditions: Conditions) -> float:
+def _soak_minutes(component: ComponentSums, given: Warmth, conditions: Conditions) -> float:
     """Take the component's own minutes; they hold for its own warmth of water, so cooler water takes longer."""
-    component = plan.parts[index].component
     if component.water is None:
         return 0.0
-    given, meant = bowl_warmth(plan, step), component.water.warmth
-    energy = SOAK_ENERGIES[soaks_of(component)].value
+    meant = component.water.warmth
     if meant in (Warmth.HOT, Warmth.BOILING):
+        energy = SOAK_ENERGIES[soaks_of(component)].value
         if given in (Warmth.COLD, Warmth.WARM):
-            return component.water.wait_min * longer_soak_in(conditions.water_c, energy)
-        return component.water.wait_min * longer_soak_at_height(conditions.height_m, energy)
+            return component.water.wait_min * _longer_in(conditions.water_c, energy)
+        return component.water.wait_min * _longer_at_height(conditions.height_m, energy)
     return component.water.wait_min
 
 
