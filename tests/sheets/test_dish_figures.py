@@ -10,6 +10,7 @@ from packlarder.measure import NO_BREAK, Dimension, Quantity, parse
 from packlarder.sheets import words
 from packlarder.sheets.dish_sheet import DishSheet, PackRow
 from packlarder.sheets.printed import NOTHING, Printed, System, plain
+from packlarder.sheets.step_rows import field_lines
 
 SERVINGS = range(12)
 every_dish = pytest.mark.parametrize("id", dish_ids())
@@ -142,8 +143,8 @@ def test_the_booklet_says_what_the_page_says(id: str) -> None:
         if system is System.US and carry_ml:
             assert told["Water"] == sheet.water_total.us[at]
         assert [step.minute for step in opening.steps] == [step.minute.text(system, at) for step in sheet.steps]
-        for step, row in zip(opening.steps, sheet.steps, strict=True):
-            assert "".join(span.text for span in step.line) == plain(row.field_line, system, at)
+        for step, line in zip(opening.steps, field_lines(one.series), strict=True):
+            assert "".join(span.text for span in step.line) == plain(line, system, at)
         assert bool(opening.raw) is bool(sheet.raw)
 
 
@@ -224,12 +225,12 @@ def test_some_are_raw_and_some_are_not() -> None:
 @every_dish
 def test_steps_read_as_sentences(id: str) -> None:
     """Each begins with a capital or a figure (behind its verb in the booklet, small), and ends with one stop."""
-    for step in demo(id).sheet.steps:
+    for step, short in zip(demo(id).sheet.steps, field_lines(demo(id).series), strict=True):
         for at in SERVINGS:
             for system in System:
-                for line in (step.line, step.field_line):
+                for line in (step.line, short):
                     text = plain(line, system, at)
-                    behind_verb = bool(step.verb) and line is step.field_line
+                    behind_verb = bool(step.verb) and line is short
                     assert text[0].isupper() is not behind_verb or not text[0].isalpha(), text
                     assert text[-1] in ".!?", text
                     assert NOTHING not in text, text

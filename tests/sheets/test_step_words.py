@@ -15,6 +15,7 @@ from packlarder.sheets.dish_sheet import DishSheet
 from packlarder.sheets.field import field_opening
 from packlarder.sheets.origins import component_origins
 from packlarder.sheets.printed import System, plain
+from packlarder.sheets.step_rows import field_lines
 
 METRIC, US = System.METRIC, System.US
 
@@ -31,8 +32,9 @@ def sheet_of(worked: Worked, *servings: int) -> DishSheet:
 
 def lines(worked: Worked, servings: int = 2, system: System = METRIC, *, field: bool = False) -> list[str]:
     """Print the steps at one number of servings, with plain spaces."""
-    rows = sheet_of(worked, servings).steps
-    return [plain(row.field_line if field else row.line, system, 0).replace(NO_BREAK, " ") for row in rows]
+    series = series_of(worked, (servings,))
+    told = field_lines(series) if field else [row.line for row in dish_sheet(series, ()).steps]
+    return [plain(line, system, 0).replace(NO_BREAK, " ") for line in told]
 
 
 SOAKED = ("soak: beef", "drain: into the pot", "{boil: pasta, in: 600 mL, for: 10 min}", "stir in: beef")
@@ -94,7 +96,7 @@ def test_water_is_told_once(steps: tuple[str, ...], says: str) -> None:
 
 def test_minutes_are_rounded_up_but_not_for_seconds() -> None:
     """18.96 min of pasta at 3000 m are told as 19 and 10.4 as 11, but the 10.01 of a beach stay 10; 61 are 1 h 5."""
-    told = series.minutes([18.96, 10.4, 10.01, 60, 61]).metric
+    told = series.minutes((18.96, 10.4, 10.01, 60, 61)).metric
     assert [one.replace(NO_BREAK, " ") for one in told] == ["19 min", "11 min", "10 min", "1 h", "1 h 5 min"]
 
 

@@ -9,7 +9,7 @@ from packlarder.sheets.printed import Printed, Strong
 def step(minutes: int, verb: str, *line: str | Printed | Strong, each: int = 0) -> StepRow:
     """Make a step."""
     shown, bare = clock(minutes, each=each)
-    return StepRow(clock=shown, minute=bare, verb=verb, line=line, field_line=line)
+    return StepRow(clock=shown, minute=bare, verb=verb, line=line)
 
 
 def part(

@@ -13,7 +13,7 @@ from packlarder.sheets.component_sheet import Fact
 from packlarder.sheets.dish_sheet import DishSheet
 from packlarder.sheets.printed import Printed, System
 
-FOR_THE_BOOKLET = frozenset({"minute", "field_line"})
+FOR_THE_BOOKLET = frozenset({"minute"})
 
 
 def printed_in(thing: object) -> Iterator[Printed]:

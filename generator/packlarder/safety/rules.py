@@ -49,11 +49,12 @@ def check_larger(plan: DishPlan, each: Sequence[DishSums], household: Household)
     """
     if not any(sums.clock.minutes > WET_TIME_HOT.value for sums in each):
         return ()
+    long = [sums for sums in each if sums.clock.minutes >= water.wet_limit_min(sums.conditions.air_c)]
     usual = next((sums for sums in each if sums.servings == household.servings), None)
     case = DishCase(plan, usual, household)
     if any(water.over_two_hours(case)):
         return ()
-    hits = water.over_two_hours_from(case, (sums for sums in each if sums.servings > household.servings))
+    hits = water.over_two_hours_from(case, (sums for sums in long if sums.servings > household.servings))
     return tuple(_finding(water.OVER_TWO_HOURS, hit) for hit in hits)
 
 

@@ -8,7 +8,7 @@ from packlarder.figures.kinds import Cooking, doneness_of
 from packlarder.figures.temperatures import cooking_temperature
 from packlarder.figures.verbs import VERBS
 from packlarder.measure import in_celsius, in_fahrenheit, in_kj
-from packlarder.reckon.records import DishSums, PlannedPart
+from packlarder.reckon.records import DishSums, Nutrients, PlannedPart
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import series, words
 from packlarder.sheets.dish_series import DishSeries
@@ -17,7 +17,7 @@ from packlarder.sheets.origins import condition_lines, origin_lines
 from packlarder.sheets.part_rows import pack_rows, part_rows
 from packlarder.sheets.printed import NOTHING, Line, Printed
 from packlarder.sheets.step_rows import step_rows
-from packlarder.sheets.water_rows import carried, heater_reading, printed_waters
+from packlarder.sheets.water_rows import Carried, carried, heater_reading, water_rows
 from packlarder.sheets.words import ended, joined, set_line
 
 SALT_PER_SODIUM = 2.5
@@ -26,7 +26,7 @@ SALT_PER_SODIUM = 2.5
 def dish_sheet(dish: DishSeries, findings: Sequence[Finding]) -> DishSheet:
     """Build the sheet of a dish."""
     plan, model = dish.plan, dish.plan.model
-    water = printed_waters(dish)
+    water = carried(dish)
     return DishSheet(
         id=plan.id,
         name=model.name,
@@ -35,14 +35,14 @@ def dish_sheet(dish: DishSeries, findings: Sequence[Finding]) -> DishSheet:
         about=model.about,
         servings=tuple(sums.servings for sums in dish.sums),
         usual=dish.usual,
-        strip=strip_of(dish),
+        strip=strip_of(dish, water),
         raw_parts=tuple(part.called for part in plan.parts if part.component.raw),
         raw=_raw(dish),
         done_when=done_when(dish),
         parts=part_rows(dish),
         packs=pack_rows(dish),
         steps=step_rows(dish),
-        waters=water.rows,
+        waters=water_rows(dish),
         water_total=water.carry,
         clock=_clock(dish),
         heat=_heat(dish),
@@ -126,15 +126,14 @@ def _traces(dish: DishSeries) -> tuple[str, ...]:
     return tuple(sorted({one.value for component in components for one in component.traces - held}))
 
 
-def strip_of(dish: DishSeries) -> tuple[Reading, ...]:
+def strip_of(dish: DishSeries, water: Carried) -> tuple[Reading, ...]:
     """Give the few figures that people look for."""
-    water, heated = carried(dish)
     figures = {
-        "water": water,
-        "hot": heated,
-        "clock": series.clocks([sums.clock.minutes for sums in dish.sums]),
-        "fuel": series.weights([sums.heat.fuel_g for sums in dish.sums]),
-        "weight": series.total_weights([sums.weight_g for sums in dish.sums]),
+        "water": water.carry,
+        "hot": water.heated,
+        "clock": series.clocks(tuple([sums.clock.minutes for sums in dish.sums])),
+        "fuel": series.weights(tuple([sums.heat.fuel_g for sums in dish.sums])),
+        "weight": series.total_weights(tuple([sums.weight_g for sums in dish.sums])),
     }
     readings = [Reading(key=key, label=label, figure=figures[key]) for key, label in words.STRIP.items()]
     return (*readings[:2], *heater_reading(dish), *readings[2:])
@@ -142,9 +141,9 @@ def strip_of(dish: DishSeries) -> tuple[Reading, ...]:
 
 def _clock(dish: DishSeries) -> tuple[Reading, ...]:
     figures = {
-        "minutes": series.whole_minutes([sums.clock.minutes for sums in dish.sums]),
-        "soak": series.whole_minutes([sums.clock.soak_minutes for sums in dish.sums]),
-        "heat": series.whole_minutes([sums.clock.heat_minutes for sums in dish.sums]),
+        "minutes": series.whole_minutes(tuple([sums.clock.minutes for sums in dish.sums])),
+        "soak": series.whole_minutes(tuple([sums.clock.soak_minutes for sums in dish.sums])),
+        "heat": series.whole_minutes(tuple([sums.clock.heat_minutes for sums in dish.sums])),
     }
     return tuple(Reading(key=key, label=label, figure=figures[key]) for key, label in words.CLOCK.items())
 
@@ -156,7 +155,7 @@ def _heat(dish: DishSeries) -> tuple[Reading, ...]:
     figures = {
         "boils": Printed((in_celsius(boils_c, step=0.5),) * count, (in_fahrenheit(boils_c),) * count),
         "energy": series.alike([in_kj(sums.heat.energy_kj) if sums.heat.energy_kj else NOTHING for sums in dish.sums]),
-        "fuel": series.weights([sums.heat.fuel_g for sums in dish.sums]),
+        "fuel": series.weights(tuple([sums.heat.fuel_g for sums in dish.sums])),
         "longer": series.fixed(f"{heat.time_factor:.1f}" if heat.time_factor >= 1.05 else NOTHING, count),
     }
     readings = (Reading(key=key, label=label, figure=figures[key]) for key, label in words.HEAT.items())
@@ -198,8 +197,9 @@ def _tell(part: PlannedPart) -> str:
 
 def _feeds(dish: DishSeries) -> tuple[FoodRow, ...]:
     """Set what one serving feeds, at each number of servings (fixed parts make a difference)."""
+    columns = dict(zip(Nutrients._fields, zip(*[sums.per_serving for sums in dish.sums], strict=True), strict=True))
     rows = [
-        FoodRow(label=label, figure=_nutrient(dish, name), complete=_complete(dish, name))
+        FoodRow(label=label, figure=_nutrient(name, columns[name]), complete=_complete(dish, name))
         for name, label in words.FEEDS.items()
     ]
     per_gram = [_energy_per_gram(sums) for sums in dish.sums]
@@ -207,12 +207,11 @@ def _feeds(dish: DishSeries) -> tuple[FoodRow, ...]:
     return (*rows, FoodRow(label=words.ENERGY_PER_GRAM, figure=figure, complete=_complete(dish, "energy_kcal")))
 
 
-def _nutrient(dish: DishSeries, name: str) -> Printed:
-    values: list[float | None] = [getattr(sums.per_serving, name) for sums in dish.sums]
+def _nutrient(name: str, values: tuple[float | None, ...]) -> Printed:
     if name == "energy_kcal":
         return series.energies(values)
     if name == "sodium_mg":
-        return series.nutrients([None if value is None else value * SALT_PER_SODIUM / 1000 for value in values])
+        return series.nutrients(tuple([None if value is None else value * SALT_PER_SODIUM / 1000 for value in values]))
     return series.nutrients(values)
 
 

@@ -1,17 +1,49 @@
 """A dish worked out for a row of servings: what the builders of its sheet share."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
+from packlarder.book.bring_back import Way
 from packlarder.book.household import Household
-from packlarder.measure import kitchen_grams
 from packlarder.reckon.measures import PER_ML
-from packlarder.reckon.records import DishPlan, DishSums, PartSums, StepSums
+from packlarder.reckon.records import DishPlan, DishSums
 from packlarder.sheets import series
 from packlarder.sheets.ounces import Ounces, ounces_of
 from packlarder.sheets.pots import pots_used
 from packlarder.sheets.printed import NOTHING, Printed
+
+
+class PartColumns(NamedTuple):
+    """The fields of `PartSums`, in their order, each for every number of servings."""
+
+    dry_g: tuple[float, ...]
+    fresh_g: tuple[float | None, ...]
+    way: tuple[Way | None, ...]
+    offered_ml: tuple[float, ...]
+    absorbed_ml: tuple[float | None, ...]
+    drained_ml: tuple[float, ...]
+
+
+class StepColumns(NamedTuple):
+    """The fields of `StepSums`, in their order, each for every number of servings."""
+
+    start_min: tuple[float, ...]
+    end_min: tuple[float, ...]
+    boil_up_min: tuple[float, ...]
+    cook_min: tuple[float, ...]
+    wait_min: tuple[float, ...]
+    water_ml: tuple[float, ...]
+    from_drain_ml: tuple[float, ...]
+    standing_ml: tuple[float, ...]
+    drained_ml: tuple[float, ...]
+    heater_ml: tuple[float, ...]
+    heated_ml: tuple[float, ...]
+    boiled_off_ml: tuple[float, ...]
+    rounds: tuple[int, ...]
+    vessels: tuple[int, ...]
+    heat_kj: tuple[float, ...]
+    steeped_c: tuple[float | None, ...]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -29,45 +61,49 @@ class DishSeries:
         return len(self.sums)
 
     @cached_property
-    def weights(self) -> tuple[Printed, ...]:
-        """The dry weight of each part, printed."""
-        return tuple(series.weights([sums.parts[part.index].dry_g for sums in self.sums]) for part in self.plan.parts)
+    def parts(self) -> tuple[PartColumns, ...]:
+        """The sums of each part, turned so that a figure's row lies in one piece."""
+        each = zip(*[sums.parts for sums in self.sums], strict=True)
+        return tuple([PartColumns(*zip(*part, strict=True)) for part in each])
 
     @cached_property
-    def printed_g(self) -> tuple[list[float], ...]:
+    def steps(self) -> tuple[StepColumns, ...]:
+        """The sums of each step, turned in the same way."""
+        each = zip(*[sums.steps for sums in self.sums], strict=True)
+        return tuple([StepColumns(*zip(*step, strict=True)) for step in each])
+
+    @cached_property
+    def weights(self) -> tuple[Printed, ...]:
+        """The dry weight of each part, printed."""
+        return tuple([series.weights(part.dry_g) for part in self.parts])
+
+    @cached_property
+    def printed_g(self) -> tuple[tuple[float, ...], ...]:
         """The grams of each part as printed, which are what adds up."""
-        return tuple([kitchen_grams(sums.parts[part.index].dry_g) for sums in self.sums] for part in self.plan.parts)
+        return tuple([series.printed_grams(part.dry_g) for part in self.parts])
 
     @cached_property
     def measures(self) -> tuple[Printed, ...]:
         """Each part in spoons and cups where a measure of it was weighed, else in pieces, else nothing."""
-        return tuple(self._measure(part.index) for part in self.plan.parts)
+        return tuple([self._measure(part.index) for part in self.plan.parts])
 
     @cached_property
     def ounces(self) -> tuple[Ounces, ...]:
         """The fluid ounces to carry."""
-        return tuple(ounces_of(sums) for sums in self.sums)
+        return tuple([ounces_of(sums) for sums in self.sums])
 
     @cached_property
     def pots(self) -> tuple[str, ...]:
         """The pots and pans in order of use."""
         return pots_used(self.plan)
 
-    def of_part(self, index: int, value: Callable[[PartSums], float | None]) -> list[float | None]:
-        """Give a figure of one part for each number of servings."""
-        return [value(sums.parts[index]) for sums in self.sums]
-
-    def of_step(self, index: int, value: Callable[[StepSums], float]) -> list[float]:
-        """Give a figure of one step for each number of servings."""
-        return [value(sums.steps[index]) for sums in self.sums]
-
     def _measure(self, index: int) -> Printed:
-        component = self.plan.parts[index].component
+        component, dry_g = self.plan.parts[index].component, self.parts[index].dry_g
         per_ml = component.grams_per.get(PER_ML)
         if per_ml:
-            return series.measures([sums.parts[index].dry_g / per_ml for sums in self.sums])
+            return series.measures(tuple([grams / per_ml for grams in dry_g]))
         noun = next(iter(component.grams_per), None)
         if noun is None:
             return series.fixed(NOTHING, self.count)
-        numbers = [sums.parts[index].dry_g / component.grams_per[noun] for sums in self.sums]
-        return series.counts([number if series.is_near_a_half(number) else None for number in numbers], noun)
+        numbers = [grams / component.grams_per[noun] for grams in dry_g]
+        return series.counts(tuple([number if series.is_near_a_half(number) else None for number in numbers]), noun)

@@ -69,13 +69,12 @@ class PackRow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StepRow:
-    """A step against the clock: `clock` as `0:10`, `minute` as `10`; `field_line` is the short form for the booklet."""
+    """A step against the clock: `clock` as `0:10`, `minute` as `10`. The booklet has a shorter line of its own."""
 
     clock: Printed
     minute: Printed
     verb: str
     line: Line
-    field_line: Line
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -14,6 +14,7 @@ from packlarder.sheets.dish_sheet import DishSheet, PackRow
 from packlarder.sheets.field_sheet import FieldFigure, FieldOpening, FieldPack, FieldStep, Span
 from packlarder.sheets.printed import Line, Printed, Strong, System
 from packlarder.sheets.series import bare_minutes_up, whole_ml, whole_ounces
+from packlarder.sheets.step_rows import field_lines
 from packlarder.sheets.vessels import is_heated
 from packlarder.sheets.words import lowered, opened
 
@@ -37,8 +38,8 @@ def field_opening(dish: DishSeries, sheet: DishSheet, findings: Sequence[Finding
         raw=setter.spans(sheet.raw),
         done_when=sheet.done_when,
         steps=tuple(
-            FieldStep(minute=setter.text(row.minute), verb=opened(row.verb), line=setter.spans(row.field_line))
-            for row in sheet.steps
+            FieldStep(minute=setter.text(row.minute), verb=opened(row.verb), line=setter.spans(line))
+            for row, line in zip(sheet.steps, field_lines(dish), strict=True)
         ),
         cautions=tuple(finding.text for finding in in_the_booklet(told)),
         allergens=_allergens(sheet),

@@ -11,6 +11,7 @@ from packlarder.sheets.component_sheet import Link
 from packlarder.sheets.dish import method_of, strip_of
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.printed import System
+from packlarder.sheets.water_rows import carried
 
 WATER_BANDS_ML = (0, 250, 500, 1000)
 """Upper bounds of the groups in the index by water to carry; the last group is open."""
@@ -30,7 +31,7 @@ class IndexedDish:
 def indexed(dish: DishSeries, system: System) -> IndexedDish:
     """Take a dish, worked out for its usual servings, into the indexes."""
     plan, usual = dish.plan, dish.usual
-    figures = {reading.key: reading.figure for reading in strip_of(dish)}
+    figures = {reading.key: reading.figure for reading in strip_of(dish, carried(dish))}
     return IndexedDish(
         entry=IndexEntry(
             link=Link(kind="dish", id=plan.id, name=plan.model.name),

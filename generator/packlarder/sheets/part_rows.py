@@ -7,7 +7,7 @@ from packlarder.reckon.records import ComponentSums, PlannedPack
 from packlarder.sheets import series
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import PackItem, PackRow, PartRow
-from packlarder.sheets.printed import Printed
+from packlarder.sheets.printed import Printed, kept
 
 
 def part_rows(dish: DishSeries) -> tuple[PartRow, ...]:
@@ -22,7 +22,7 @@ def pack_rows(dish: DishSeries) -> tuple[PackRow, ...]:
 
 
 def _row(dish: DishSeries, index: int) -> PartRow:
-    part = dish.plan.parts[index]
+    part, sums = dish.plan.parts[index], dish.parts[index]
     component = part.component
     way = dish.plan.way_of[index]
     return PartRow(
@@ -34,21 +34,26 @@ def _row(dish: DishSeries, index: int) -> PartRow:
         measure=dish.measures[index],
         dry=dish.weights[index],
         fresh=_fresh(dish, index),
-        offered=series.pours(dish.of_part(index, lambda sums: sums.offered_ml)),
-        absorbed=series.waters(dish.of_part(index, lambda sums: sums.absorbed_ml)),
-        drained=series.waters(dish.of_part(index, lambda sums: sums.drained_ml)),
+        offered=series.pours(sums.offered_ml),
+        absorbed=series.waters(sums.absorbed_ml),
+        drained=series.waters(sums.drained_ml),
         yield_from="" if component.yielded is None else component.yielded.origin.value,
         instead=tuple(one.model.name for one in part.instead),
     )
 
 
 def _fresh(dish: DishSeries, index: int) -> Printed:
-    fresh_g = dish.of_part(index, lambda sums: sums.fresh_g)
     noun, weight = _counted(dish.plan.parts[index].component)
+    return _weighed_or_counted(dish.parts[index].fresh_g, noun, weight)
+
+
+@kept
+def _weighed_or_counted(fresh_g: tuple[float | None, ...], noun: str, weight: float) -> Printed:
+    """Print fresh grams, or the count of them where counts in halves say what is meant."""
     if not noun:
         return series.weights(fresh_g)
     many = [grams is not None and series.is_near_a_half(grams / weight) for grams in fresh_g]
-    counts = series.counts([None if grams is None else grams / weight for grams in fresh_g], noun)
+    counts = series.counts(tuple([None if grams is None else grams / weight for grams in fresh_g]), noun)
     if all(many):
         return counts
     weights = series.weights(fresh_g)
@@ -89,7 +94,7 @@ def _pack(dish: DishSeries, pack: PlannedPack) -> PackRow:
 
 def _pack_weight(dish: DishSeries, pack: PlannedPack) -> Printed:
     held = [dish.printed_g[index] for index in pack.all_parts]
-    return series.total_weights([sum(grams) for grams in zip(*held, strict=True)] or [0.0] * dish.count)
+    return series.total_weights(tuple(map(sum, zip(*held, strict=True))) or (0.0,) * dish.count)
 
 
 def _loose(dish: DishSeries, index: int) -> PackRow:

@@ -17,6 +17,7 @@ from packlarder.measure import (
     in_minutes,
     in_ml,
     in_ounces,
+    kitchen_grams,
     rounded,
 )
 from packlarder.measure.printing import amount, remembered
@@ -24,25 +25,28 @@ from packlarder.measure.rounding import steps
 from packlarder.measure.units import CUP, TABLESPOON
 from packlarder.reckon.kitchen import in_halves, spoons
 from packlarder.sheets import words
-from packlarder.sheets.printed import NOTHING, Printed, same
+from packlarder.sheets.printed import NOTHING, Printed, kept, same
 
 NEAR = 0.25
 """A count may be off by this share of itself."""
-Numbers = Sequence[float | None]
+Numbers = tuple[float | None, ...]
 SLACK, SLACK_MIN = 0.02, 0.25
 """Minutes are rounded up, but for what no cook would wait: a fiftieth of them, at most a quarter of a minute."""
 
 
+@kept
 def weights(grams: Numbers) -> Printed:
     """Print weights in g and oz; what is not there is a dot."""
     return _both(grams, in_grams, in_ounces)
 
 
+@kept
 def total_weights(grams: Numbers) -> Printed:
     """Print totals of weights that are rounded already."""
     return _both(grams, as_weighed, in_ounces)
 
 
+@kept
 def pours(millilitres: Numbers) -> Printed:
     """Print waters that a cook pours, which are whole mL already, in mL and in spoons and cups."""
     return _both(millilitres, whole_ml, spoons)
@@ -53,11 +57,13 @@ def about(millilitres: Numbers) -> Printed:
     return _both(millilitres, _about_ml, _about_cups)
 
 
+@kept
 def waters(millilitres: Numbers) -> Printed:
     """Print waters of a part that nobody pours, in whole mL and in fl oz: what it takes up, what is left."""
     return _both(millilitres, whole_ml, in_fluid_ounces)
 
 
+@kept
 def measures(millilitres: Numbers) -> Printed:
     """Print the volume of a dry component in spoons and cups, in both systems alike: they are what people own."""
     return _same(millilitres, spoons)
@@ -68,6 +74,7 @@ def is_near_a_half(number: float) -> bool:
     return number >= 1 or abs(rounded(number, 0.5) - number) <= NEAR * number
 
 
+@kept
 def counts(numbers: Numbers, noun: str) -> Printed:
     """Print counts of fresh food: 4 eggs."""
 
@@ -77,22 +84,26 @@ def counts(numbers: Numbers, noun: str) -> Printed:
     return _same(numbers, counted)
 
 
+@kept
 def minutes(numbers: Numbers) -> Printed:
     """Print minutes of a step, rounded up: food that is given longer is not undone."""
     return _same(numbers, minutes_up)
 
 
-def whole_minutes(numbers: Sequence[int]) -> Printed:
+@kept
+def whole_minutes(numbers: tuple[int, ...]) -> Printed:
     """Print minutes to the minute, however many: 1 h 6 min, as the clock has it."""
     return _same(numbers, to_the_minute)
 
 
-def clocks(minutes: Sequence[int]) -> Printed:
+@kept
+def clocks(minutes: tuple[int, ...]) -> Printed:
     """Print times against the clock: 0:07, 1:15."""
     return alike([f"{number // 60}:{number % 60:02d}" for number in minutes])
 
 
-def bare_minutes(minutes: Sequence[int]) -> Printed:
+@kept
+def bare_minutes(minutes: tuple[int, ...]) -> Printed:
     """Print times against the clock as bare minutes: 75."""
     return alike([str(number) for number in minutes])
 
@@ -120,6 +131,12 @@ def nutrients(grams: Numbers) -> Printed:
     return _same(grams, in_grams)
 
 
+@kept
+def printed_grams(grams: tuple[float, ...]) -> tuple[float, ...]:
+    """Give weights as `weights` prints them, which are what adds up."""
+    return tuple([kitchen_grams(value) for value in grams])
+
+
 def alike(texts: Sequence[str]) -> Printed:
     """Print texts that are the same in both systems."""
     found = tuple(texts)
@@ -128,9 +145,10 @@ def alike(texts: Sequence[str]) -> Printed:
 
 def each_in(figure: Printed, phrase: str) -> Printed:
     """Put each text of a figure into the place `water` of a phrase; nothing stays nothing."""
+    before, _, behind = phrase.partition("{water}")
 
     def within(texts: Sequence[str]) -> tuple[str, ...]:
-        return tuple(["" if text == NOTHING else phrase.format(water=text) for text in texts])
+        return tuple(["" if text == NOTHING else f"{before}{text}{behind}" for text in texts])
 
     return Printed(within(figure.metric), within(figure.us))
 
@@ -183,10 +201,12 @@ def _kept(minutes: float) -> float:
     return minutes - min(SLACK_MIN, SLACK * minutes)
 
 
+@remembered
 def _about_ml(millilitres: float) -> str:
     return whole_ml(rounded(millilitres, 10)) if millilitres >= 1000 else in_ml(millilitres)
 
 
+@remembered
 def _about_cups(millilitres: float) -> str:
     """Print to a cup's marks; less than ¼ cup in whole tablespoons, less than one in spoons."""
     if millilitres >= CUP.size / 4 or millilitres < TABLESPOON.size:

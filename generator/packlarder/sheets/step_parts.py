@@ -1,13 +1,11 @@
 """How a step names its parts: with their weights where they are first named, by packs in the booklet."""
 
-from collections.abc import Sequence
-
 from packlarder.book.step import Verb
 from packlarder.reckon.plan import IN_POT
 from packlarder.reckon.records import PlannedStep
 from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
-from packlarder.sheets.printed import EMPTY, Line, Printed
+from packlarder.sheets.printed import EMPTY, Line, Printed, kept
 from packlarder.sheets.words import joined, lowered, set_line
 
 
@@ -53,7 +51,8 @@ def _with_amount(dish: DishSeries, index: int, phrase: str = words.OF, pack: str
     return set_line(phrase, {"name": _name(dish, index), "weight": weight, "number": pack})
 
 
-def _exact(measures: Sequence[str], weights: Sequence[str]) -> tuple[str, ...]:
+@kept
+def _exact(measures: tuple[str, ...], weights: tuple[str, ...]) -> tuple[str, ...]:
     """Take measures, but weights where there is none, or where a count needs its true number behind it."""
     return tuple(
         [weight if one in EMPTY or one.endswith(")") else one for one, weight in zip(measures, weights, strict=True)]

@@ -1,6 +1,6 @@
-"""The steps of a dish, set against the clock: the long line of the page and the short one of the booklet."""
+"""The steps of a dish, set against the clock: the long line of the page, and the short one of the booklet."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from packlarder.book.step import Fate, Verb
 from packlarder.figures.verbs import VERBS
@@ -10,7 +10,7 @@ from packlarder.reckon.records import PlannedStep
 from packlarder.sheets import series, words
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import StepRow
-from packlarder.sheets.printed import Line, Printed, Run, Strong
+from packlarder.sheets.printed import Line, Printed, Run, Strong, kept
 from packlarder.sheets.step_parts import by_pack, soaking_before, with_amounts
 from packlarder.sheets.vessels import drained_into, head_of, holds_all, in_rounds, rounds_shared
 from packlarder.sheets.words import opened, set_line
@@ -21,28 +21,39 @@ def step_rows(dish: DishSeries) -> tuple[StepRow, ...]:
     return tuple(_row(dish, step) for step in dish.plan.steps)
 
 
+def field_lines(dish: DishSeries) -> tuple[Line, ...]:
+    """Set the short line of every step for the booklet, where it stands in one row with its verb."""
+    return tuple(_behind_verb(_line(dish, step, by_pack), step) for step in dish.plan.steps)
+
+
 def _row(dish: DishSeries, step: PlannedStep) -> StepRow:
-    starts = [whole_minutes(sums.steps[step.index].start_min) for sums in dish.sums]
-    runs, phrase = _Runs(dish, step), _phrase(dish, step)
+    clock, minute = _starts(dish.steps[step.index].start_min)
     return StepRow(
-        clock=series.clocks(starts),
-        minute=series.bare_minutes(starts),
+        clock=clock,
+        minute=minute,
         verb="" if step.verb is None else step.verb.value,
-        line=_line(phrase, runs, with_amounts(dish, step)),
-        field_line=_behind_verb(phrase, _line(phrase, runs, by_pack(dish, step))),
+        line=_line(dish, step, with_amounts),
     )
 
 
-def _line(phrase: str, runs: "_Runs", parts: Line) -> Line:
-    if not phrase:
-        return (runs.step.sentence,)
-    runs["parts"] = (runs.all_in,) if runs.all_in else parts
-    return _closed(_headed(runs.head, set_line(phrase, runs)))
+@kept
+def _starts(start_min: tuple[float, ...]) -> tuple[Printed, Printed]:
+    """Print when a step starts, against the clock and as bare minutes."""
+    starts = tuple([whole_minutes(minutes) for minutes in start_min])
+    return series.clocks(starts), series.bare_minutes(starts)
 
 
-def _behind_verb(phrase: str, line: Line) -> Line:
+def _line(dish: DishSeries, step: PlannedStep, name_parts: Callable[[DishSeries, PlannedStep], Line]) -> Line:
+    if step.verb is None:
+        return (step.sentence,)
+    runs = _Runs(dish, step)
+    runs["parts"] = (runs.all_in,) if runs.all_in else name_parts(dish, step)
+    return _closed(_headed(runs.head, set_line(words.STEPS[_key(dish, step, step.verb)] + words.TAIL, runs)))
+
+
+def _behind_verb(line: Line, step: PlannedStep) -> Line:
     """Begin a line small that stands in one row with its verb; a sentence has none."""
-    if not phrase or not line:
+    if step.verb is None or not line:
         return line
     first, *rest = line
     if isinstance(first, Printed):
@@ -55,29 +66,25 @@ def _small(text: str) -> str:
     return text if text[1:2].isupper() else text[:1].lower() + text[1:]
 
 
-def _phrase(dish: DishSeries, step: PlannedStep) -> str:
-    """Give the phrase for a step, empty for a sentence."""
-    return "" if step.verb is None else words.STEPS[_key(dish, step, step.verb)] + words.TAIL
-
-
 def _key(dish: DishSeries, step: PlannedStep, verb: Verb) -> str:
     if verb is Verb.DRAIN:
         return (step.fate or Fate.AWAY).value
     if step.heater:
         return "heater"
     if verb in (Verb.BOIL, Verb.SIMMER):
-        gets_water = any(dish.of_step(step.index, lambda sums: sums.water_ml or sums.from_drain_ml))
-        return verb.value if gets_water else "cook on"
+        sums = dish.steps[step.index]
+        return verb.value if any(sums.water_ml) or any(sums.from_drain_ml) else "cook on"
     return verb.value
 
 
 class _Runs(dict[str, "Run | Line"]):
-    """What stands in the places of a step's phrase, made when it is asked for and kept for the other line."""
+    """What stands in the places of a step's phrase, made when it is asked for."""
 
     def __init__(self, dish: DishSeries, step: PlannedStep) -> None:
         super().__init__()
         self.dish = dish
         self.step = step
+        self.sums = dish.steps[step.index]
         self.all_in = self._all_in()
         self.head: str | Printed = "" if self.all_in else head_of(dish, step)
 
@@ -89,31 +96,31 @@ class _Runs(dict[str, "Run | Line"]):
     def _all_in(self) -> str:
         """Give the pot in place of single parts where they lie in it already."""
         plan, step = self.dish.plan, self.step
-        if not holds_all(plan, step) or any(self.dish.of_step(step.index, lambda sums: sums.water_ml)):
+        if not holds_all(plan, step) or any(self.sums.water_ml):
             return ""
         return words.ALL_IN.format(pot=step.pot)
 
     def _water(self) -> Run:
-        if self.step.heater:
-            return series.pours(self.dish.of_step(self.step.index, lambda sums: sums.heater_ml))
-        return series.pours(self.dish.of_step(self.step.index, lambda sums: sums.water_ml))
+        return series.pours(self.sums.heater_ml if self.step.heater else self.sums.water_ml)
 
     def _about(self) -> Run:
-        drained = series.about(self.dish.of_step(self.step.index, lambda sums: sums.drained_ml))
-        return series.each_in(drained, words.ABOUT)
+        return series.each_in(series.about(self.sums.drained_ml), words.ABOUT)
 
     def _pot(self) -> Run:
         """Set the water of a pot in one round: what is poured, and what was drained for it or soaks there."""
-        index = self.step.index
-        standing = any(self.dish.of_step(index, lambda sums: sums.standing_ml))
-        poured = series.pours(self.dish.of_step(index, lambda sums: sums.water_ml / sums.rounds))
-        fresh = series.each_in(poured, words.MORE_WATER if standing else words.FRESH_WATER)
-        drained = self.dish.of_step(index, lambda sums: sums.from_drain_ml / sums.rounds)
+        poured = series.pours(self._each_round(self.sums.water_ml))
+        fresh = series.each_in(poured, words.MORE_WATER if any(self.sums.standing_ml) else words.FRESH_WATER)
+        drained = self._each_round(self.sums.from_drain_ml)
         if any(drained):
             soaks = not set(soaking_before(self.dish, self.step)).isdisjoint(self.step.parts)
             phrase = words.SOAKED_WATER if soaks else words.DRAINED_WATER
             fresh = series.both_of(fresh, series.each_in(series.about(drained), phrase))
         return fresh if all(fresh.metric) else series.or_else(fresh, words.WATER_THERE)
+
+    def _each_round(self, amounts: tuple[float, ...]) -> tuple[float, ...]:
+        if max(self.sums.rounds) == 1:
+            return amounts
+        return tuple([amount / rounds for amount, rounds in zip(amounts, self.sums.rounds, strict=True)])
 
     def _into(self) -> str:
         return drained_into(self.dish, self.step)
@@ -123,18 +130,16 @@ class _Runs(dict[str, "Run | Line"]):
 
     def _minutes(self) -> Run:
         """Set the minutes of one round, or those it waits."""
-        return series.minutes(
-            self.dish.of_step(self.step.index, lambda sums: sums.cook_min / sums.rounds or sums.wait_min)
-        )
+        cooked = self._each_round(self.sums.cook_min)
+        return series.minutes(tuple([cook or wait for cook, wait in zip(cooked, self.sums.wait_min, strict=True)]))
 
     def _wait(self) -> Line:
-        waits = self.dish.of_step(self.step.index, lambda sums: sums.wait_min)
-        return set_line(words.WAIT, self) if any(waits) else ()
+        return set_line(words.WAIT, self) if any(self.sums.wait_min) else ()
 
     def _stir(self) -> Line:
         stir = [self.dish.plan.parts[part].component.water for part in self.step.parts]
         at = [water.stir_at_min for water in stir if water is not None and water.stir_at_min]
-        return set_line(words.STIR, {"minutes": series.minutes([max(at)] * self.dish.count)}) if at else ()
+        return set_line(words.STIR, {"minutes": series.minutes((max(at),) * self.dish.count)}) if at else ()
 
     def _cosy(self) -> str:
         waters = [self.dish.plan.parts[part].component.water for part in self.step.parts]

@@ -9,7 +9,7 @@ from packlarder.reckon.records import DishPlan, PlannedStep
 from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.pots import on_flame
-from packlarder.sheets.printed import Printed, Run
+from packlarder.sheets.printed import Printed, Run, kept
 
 _SAYS_WHERE = re.compile(words.VESSEL)
 """An author who names a vessel knows where: then nothing is added of ours."""
@@ -32,7 +32,7 @@ def _is_named(dish: DishSeries, step: PlannedStep) -> bool:
 
 
 def _bowls(dish: DishSeries, step: PlannedStep) -> str | Printed:
-    number = [int(vessels) for vessels in dish.of_step(step.index, lambda sums: sums.vessels)]
+    number = dish.steps[step.index].vessels
     told = _SAYS_WHERE.search(step.say) is not None
     alone = words.IN_BOWL if not told and _pot_is_taken(dish.plan, step) else ""
     if max(number) == 1:
@@ -96,7 +96,11 @@ def rounds_shared(dish: DishSeries, step: PlannedStep) -> Run:
 
 def in_rounds(dish: DishSeries, step: PlannedStep, phrase: str) -> Run:
     """Set in how many rounds a step is done, and nothing where it takes one."""
-    rounds = [int(number) for number in dish.of_step(step.index, lambda sums: sums.rounds)]
+    return _rounds_told(dish.steps[step.index].rounds, phrase)
+
+
+@kept
+def _rounds_told(rounds: tuple[int, ...], phrase: str) -> Run:
     if max(rounds) == 1:
         return ""
     texts = tuple([phrase.format(rounds=one, share=_share(one)) if one > 1 else "" for one in rounds])

@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from functools import cache
 from types import MappingProxyType
 
-from packlarder.sheets.printed import Line, Printed, Run, Strong
+from packlarder.sheets.printed import Line, Run
 
 _PLACE = re.compile(r"\{(\w+)\}")
 
@@ -246,43 +246,42 @@ MISSING = "{what}: {missing}."
 
 def set_line(phrase: str, runs: Mapping[str, "Run | Line"]) -> Line:
     """Put runs into the places of a phrase; neighbouring words are joined, empty ones dropped."""
-    pieces: list[Run] = []
-    for index, piece in enumerate(_pieces(phrase)):
-        if index % 2 == 0:
-            _add(pieces, piece)
-            continue
-        found = runs[piece]
-        for run in found if isinstance(found, tuple) else (found,):
-            _add(pieces, run)
-    return tuple(pieces)
+    pieces, end = _pieces(phrase)
+    found: list[Run] = []
+    for words, place in pieces:
+        there = runs[place]
+        found += (words, *there) if isinstance(there, tuple) else (words, there)
+    return _merged([*found, end])
 
 
 @cache
-def _pieces(phrase: str) -> tuple[str, ...]:
-    """Split a phrase into words and places, in turn."""
-    return tuple(_PLACE.split(phrase))
+def _pieces(phrase: str) -> tuple[tuple[tuple[str, str], ...], str]:
+    """Split a phrase into words with the place behind them, and the words at its end."""
+    *pieces, end = _PLACE.split(phrase)
+    return tuple(zip(pieces[::2], pieces[1::2], strict=True)), end
 
 
-def _add(pieces: list[Run], run: Run) -> None:
-    if isinstance(run, Printed | Strong):
-        pieces.append(run)
-    elif not run:
-        return
-    elif pieces and isinstance(pieces[-1], str):
-        pieces[-1] += run
-    else:
-        pieces.append(run)
+def _merged(runs: list[Run]) -> Line:
+    """Join neighbouring words and drop empty ones."""
+    pieces: list[Run] = []
+    text = ""
+    for run in runs:
+        if isinstance(run, str):
+            text += run
+        else:
+            pieces += (text, run) if text else (run,)
+            text = ""
+    return (*pieces, text) if text else tuple(pieces)
 
 
 def joined(lines: "list[Line] | tuple[Line, ...]") -> Line:
     """Join lines as words are listed: a, b and c."""
-    pieces: list[Run] = []
+    runs: list[Run] = []
     for index, line in enumerate(lines):
         if index:
-            _add(pieces, AND if index == len(lines) - 1 else COMMA)
-        for run in line:
-            _add(pieces, run)
-    return tuple(pieces)
+            runs.append(AND if index == len(lines) - 1 else COMMA)
+        runs += line
+    return _merged(runs)
 
 
 def lowered(text: str) -> str:
