@@ -21,7 +21,7 @@ def test_a_pan_is_always_named() -> None:
     assert told[1] == "Beef: pour the water (about 250 mL) into the pot."  # of that name
     assert told[2] == "In the pan: beef, 4 min."
     assert told[3].startswith("In the pot: pasta (100 g) in ")
-    assert told[4] == "Into the pot: beef."
+    assert told[4] == "To the pot: beef."
 
 
 def test_one_pot_needs_no_name() -> None:

@@ -42,3 +42,10 @@ PAN_FLAME = Figure(
     high=0.60,
 )
 """Frying and baking hold a pan hot; they are counted as this share of the full flame for as long as they last."""
+LONGER_TELLS = Figure(
+    name="longer cooking at height from which it is told",
+    value=1.03,
+    unit="of the time at sea level",
+    source="our choice: less is lost in any cook's minute",
+    standing=Standing.COMMON_PRACTICE,
+)

@@ -14,7 +14,7 @@ _PLACE = re.compile(r"\{(\w+)\}")
 
 STEPS: Mapping[str, str] = MappingProxyType(
     {
-        "soak": "{parts} in {water} {warmth} water, {minutes}",
+        "soak": "{parts} in {water} {warmth} water, {minutes}{cosy}",
         "mix": "{parts} with {water} {warmth} water until no dry lump is left{wait}",
         "moisten": "{parts} with {water} {warmth} water; leave {minutes}",
         "pour over": "{water} boiling water over {parts}; stir, close{cosy}, wait {minutes}{stir}",
@@ -45,7 +45,7 @@ SHARED = ", shared out over the {rounds} rounds"
 SHARES = ("all", "half", "a third", "a quarter", "a fifth", "a sixth", "a seventh", "an eighth", "a ninth", "a tenth")
 SMALL_SHARE = "one part in {rounds}"
 IN_POT = "in the {pot}: "
-INTO_POT = "into the {pot}: "
+INTO_POT = "to the {pot}: "
 IN_BOWL = "in a bowl or the pack: "
 IN_BOWLS = "in {number} bowls or packs: "
 IN_PARTS = "in {number} equal lots: "
