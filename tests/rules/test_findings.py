@@ -170,6 +170,22 @@ def test_small_pots_for_large_groups() -> None:
     assert for_more(10, minutes=5) == ()
 
 
+def test_egg_for_many_is_mixed_by_shares() -> None:
+    """Leek fried in rounds of 5 min keeps mixed egg waiting: told once, from the first servings that are too many."""
+    case = build(
+        "dish: {parts: [egg powder: 40 g, leek rings: 20 g], steps: [moisten: leek rings, mix: egg powder,"
+        " {fry: leek rings, pot: pan, for: 4 min}, {fry: egg powder, pot: pan, for: 5 min}]}"
+    )
+    assert case.plan is not None
+    assert "egg-by-shares" not in case.fired()
+    each = work_out_each(case.plan, range(1, 13), usual_conditions(case.household), FUEL_MARGIN)
+    told = check_larger(case.plan, each, case.household)
+    [egg] = [finding for finding in told if finding.rule.id == "egg-by-shares"]
+    first = int(egg.words["servings"])
+    assert first > 2
+    assert egg.text.startswith(f"From {first} servings on mix raw egg powder a share at a time")
+
+
 def test_what_holds_for_the_usual_servings_is_not_told_again() -> None:
     """Beans that boil for 130 min are told by the dish's own findings."""
     case = build("dish: {parts: [chicken: 9 g], steps: [soak: chicken, {boil: chicken, in: 1 L, for: 130 min}]}")

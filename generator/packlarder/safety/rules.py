@@ -4,11 +4,11 @@ from collections.abc import Iterable, Sequence
 
 from packlarder.book.household import Household
 from packlarder.faults import Fault, Severity
+from packlarder.figures.kinds import Kind
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
 from packlarder.safety import beans_and_grains, cooking, drying, field, people, raw, sachets, water
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
-from packlarder.safety.limits import WET_TIME_HOT
 from packlarder.safety.rule import ComponentRule, DishRule, Finding, Rule, Shows
 
 RULES: tuple[Rule, ...] = (
@@ -47,15 +47,35 @@ def check_larger(plan: DishPlan, each: Sequence[DishSums], household: Household)
 
     `each` are its sums in rising order of servings, the usual ones among them; what holds for those `check_dish` tells.
     """
-    if not any(sums.clock.minutes > WET_TIME_HOT.value for sums in each):
-        return ()
-    long = [sums for sums in each if sums.clock.minutes >= water.wet_limit_min(sums.conditions.air_c)]
     usual = next((sums for sums in each if sums.servings == household.servings), None)
+    more = [sums for sums in each if sums.servings > household.servings]
+    return (*_egg_for_many(plan, usual, more, household), *_long_for_many(plan, usual, more, household))
+
+
+def _egg_for_many(
+    plan: DishPlan, usual: DishSums | None, more: Sequence[DishSums], household: Household
+) -> tuple[Finding, ...]:
+    """Find from how many servings on raw egg is to be mixed by shares; nothing where that holds for the usual ones."""
+    if not any(Kind.EGG in part.component.uncooked for part in plan.parts):
+        return ()
+    for sums in (usual, *more):
+        hits = tuple(water.egg_by_shares(DishCase(plan, sums, household)))
+        if hits:
+            return () if sums is usual else tuple(_finding(water.EGG_BY_SHARES, hit) for hit in hits)
+    return ()
+
+
+def _long_for_many(
+    plan: DishPlan, usual: DishSums | None, more: Sequence[DishSums], household: Household
+) -> tuple[Finding, ...]:
+    """Find from how many servings on a dish takes over two hours; nothing where that holds for the usual ones."""
+    long = [sums for sums in more if sums.clock.minutes >= water.wet_limit_min(sums.conditions.air_c)]
+    if not long:
+        return ()
     case = DishCase(plan, usual, household)
     if any(water.over_two_hours(case)):
         return ()
-    hits = water.over_two_hours_from(case, (sums for sums in long if sums.servings > household.servings))
-    return tuple(_finding(water.OVER_TWO_HOURS, hit) for hit in hits)
+    return tuple(_finding(water.OVER_TWO_HOURS, hit) for hit in water.over_two_hours_from(case, long))
 
 
 def general_cautions() -> tuple[Rule, ...]:

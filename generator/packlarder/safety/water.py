@@ -109,6 +109,20 @@ def mix_egg_late(case: DishCase) -> Iterator[Hit]:
 
 def egg_stands(case: DishCase) -> Iterator[Hit]:
     """Find raw egg that stands mixed for long before it is cooked."""
+    for part, wet_at, minutes, limit in _standing_egg(case):
+        yield case.hit(part, wet_at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
+
+
+def egg_by_shares(case: DishCase) -> Iterator[Hit]:
+    """Ask to mix raw egg a share at a time where so many eat that the last of it would stand too long."""
+    for part, _, minutes, _ in _standing_egg(case):
+        if case.sums is not None:
+            servings = str(case.sums.servings)
+            yield case.note(part=part.called.lower(), servings=servings, minutes=f"{minutes:.0f}")
+
+
+def _standing_egg(case: DishCase) -> Iterator[tuple[PlannedPart, int, float, float]]:
+    """Give each raw egg that stands mixed too long: the part, the step that wets it, its minutes, and the limit."""
     if case.sums is None:
         return
     for part in case.raw_with(Kind.EGG):
@@ -118,7 +132,7 @@ def egg_stands(case: DishCase) -> Iterator[Hit]:
         minutes = _stands(case, part)
         limit = min(case.minutes(case.plan.steps[wet_at]) + EGG_IDLE.value, EGG_TIME.value)
         if minutes > limit:
-            yield case.hit(part, wet_at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
+            yield part, wet_at, minutes, limit
 
 
 def treat_the_water(case: DishCase) -> Iterator[Hit]:
@@ -192,6 +206,7 @@ def _stands(case: DishCase, part: PlannedPart) -> float:
 
 
 OVER_TWO_HOURS = DishRule(id="over-two-hours", severity=Severity.NOTE, facts=("T2-18", "T2-02"), check=over_two_hours)
+EGG_BY_SHARES = DishRule(id="egg-by-shares", severity=Severity.NOTE, facts=("T2-15", "T2-16"), check=egg_by_shares)
 RULES = (
     DishRule(
         id="steeping-only-warms",
@@ -210,6 +225,7 @@ RULES = (
     DishRule(id="stands-too-long", severity=Severity.WARNING, facts=("T2-18", "T2-02"), check=stands_too_long),
     OVER_TWO_HOURS,
     DishRule(id="long-soak", severity=Severity.WARNING, facts=("T6-09", "T6-07"), check=long_soak),
+    EGG_BY_SHARES,
     DishRule(id="egg-stands", severity=Severity.WARNING, facts=("T2-15", "T2-16"), check=egg_stands),
     DishRule(id="hot-day", severity=Severity.NOTE, facts=("T2-02", "T2-18"), shows=Shows.FIELD, check=hot_day),
     DishRule(
