@@ -52,6 +52,15 @@ def _has_pango() -> bool:
     return True
 
 
+def _has_atomic() -> bool:
+    import ctypes
+
+    try:
+        return sys.platform != "linux" or bool(ctypes.CDLL("libatomic.so.1"))
+    except OSError:
+        return False
+
+
 def _has(*programs: str) -> Callable[[], bool]:
     return lambda: all(shutil.which(program) for program in programs)
 
@@ -79,6 +88,11 @@ NEEDS = {
             "Chromium (shows pages to the tests)",
             _has("chromium"),
             {"debian": "chromium", "fedora": "chromium", "macos": "chromium"},
+        ),
+        Need(
+            "libatomic (opened by what drives Chromium)",
+            _has_atomic,
+            {"debian": "libatomic1", "fedora": "libatomic"},
         ),
         Need(
             "Poppler (reads printed pages back)",
