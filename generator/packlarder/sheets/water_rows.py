@@ -14,8 +14,6 @@ from packlarder.sheets.printed import NOTHING, Printed
 
 PIECES = tuple(words.WATERS)
 _PIECES_OF = attrgetter(*PIECES)
-SPARE = "spare_ml"
-"""The last of the pieces."""
 IN_LITRES_ML, LITRE_STEP_ML = 1000, 10
 """From here on a water is told in litres, its pieces to this step."""
 
