@@ -6,7 +6,7 @@ from packlarder.figures.dryness import DRYNESSES, Drying, Dryness, dryness_of
 from packlarder.figures.facts import FACTS
 from packlarder.figures.figure import Standing
 from packlarder.figures.foods import FOODS
-from packlarder.figures.keeping import KEEPINGS, Container, Keeping, keeping_of
+from packlarder.figures.keeping import KEEPINGS, Kept, Keeping, keeping_of
 from packlarder.figures.kinds import Group, State
 from packlarder.figures.soaking import SOAKINGS, Soaking, SoakWater, soaking_for
 
@@ -49,8 +49,8 @@ def test_freeze_dried_foods_of_the_table() -> None:
 
 def test_published_keeping_times() -> None:
     """Fruit a year at 60 °F and half at 80 °F; vegetables half of each (NCHFP/UGA, Clemson; copies)."""
-    fruit = keeping_of(Group.FRUIT, Drying.AIR_DRIED, Container.SEALED)
-    vegetable = keeping_of(Group.VEGETABLE, Drying.AIR_DRIED, Container.SEALED)
+    fruit = keeping_of(Group.FRUIT, Drying.AIR_DRIED, Kept.SEALED)
+    vegetable = keeping_of(Group.VEGETABLE, Drying.AIR_DRIED, Kept.SEALED)
     # (60 - 32) / 1.8 = 15.6; (80 - 32) / 1.8 = 26.7
     assert [(one.days, one.at_c) for one in fruit] == [(365, 16), (182, 27)]
     assert [(one.days, one.at_c) for one in vegetable] == [(182, 16), (91, 27)]
@@ -59,13 +59,13 @@ def test_published_keeping_times() -> None:
 
 @pytest.mark.parametrize("group", Group)
 @pytest.mark.parametrize("drying", HOME_DRYING)
-@pytest.mark.parametrize("container", Container)
-def test_home_dried_food_always_has_a_figure(group: Group, drying: Drying, container: Container) -> None:
+@pytest.mark.parametrize("kept", Kept)
+def test_home_dried_food_always_has_a_figure(group: Group, drying: Drying, kept: Kept) -> None:
     """Whatever is dried at home keeps a finite time, and in a trip pack or opened no longer than sealed."""
-    found = keeping_of(group, drying, container)
-    sealed = keeping_of(group, drying, Container.SEALED)
+    found = keeping_of(group, drying, kept)
+    sealed = keeping_of(group, drying, Kept.SEALED)
     assert 0 < found[0].days <= sealed[0].days <= 365
-    assert keeping_of(group, Drying.BOUGHT_DRY, container) == ()
+    assert keeping_of(group, Drying.BOUGHT_DRY, kept) == ()
 
 
 @pytest.mark.parametrize("keeping", KEEPINGS, ids=lambda one: one.says)

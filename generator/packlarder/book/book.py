@@ -7,6 +7,8 @@ from types import MappingProxyType
 
 from packlarder.book.component import Component
 from packlarder.book.dish import Dish
+from packlarder.book.draw import Draws
+from packlarder.book.drying_run import DryingRun
 from packlarder.book.household import Household
 from packlarder.book.own_food import OwnFood
 from packlarder.faults import Place
@@ -15,6 +17,8 @@ HOUSEHOLD_FILE = "book.yaml"
 FOODS_FILE = "foods.yaml"
 COMPONENTS_FOLDER = "components"
 DISHES_FOLDER = "dishes"
+BATCHES_FOLDER = "batches"
+DRAWS_FOLDER = "draws"
 PAGES_FOLDER = "pages"
 PHOTOS_FOLDER = "photos"
 
@@ -27,6 +31,16 @@ def component_place(id: str) -> Place:
 def dish_place(id: str) -> Place:
     """Give the place of a dish's file."""
     return Place(file=f"{DISHES_FOLDER}/{id}.yaml")
+
+
+def run_place(id: str) -> Place:
+    """Give the place of a drying run's file."""
+    return Place(file=f"{BATCHES_FOLDER}/{id}.yaml")
+
+
+def draws_place(id: str) -> Place:
+    """Give the place of a file of draws."""
+    return Place(file=f"{DRAWS_FOLDER}/{id}.yaml")
 
 
 @lru_cache(maxsize=4096)
@@ -43,6 +57,8 @@ class Book:
     foods: Mapping[str, OwnFood] = field(default_factory=lambda: MappingProxyType({}))
     components: Mapping[str, Component] = field(default_factory=lambda: MappingProxyType({}))
     dishes: Mapping[str, Dish] = field(default_factory=lambda: MappingProxyType({}))
+    runs: Mapping[str, DryingRun] = field(default_factory=lambda: MappingProxyType({}))
+    draws: Mapping[str, Draws] = field(default_factory=lambda: MappingProxyType({}))
     pages: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
     unread: frozenset[str] = frozenset()
     """Files that were there and could not be read; whoever names what they hold is not to blame."""

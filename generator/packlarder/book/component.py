@@ -1,16 +1,16 @@
 """components/*.yaml: a food in one form, as it is carried."""
 
-from typing import Annotated
+from collections.abc import Iterable
 
 from pydantic import Field, GetCoreSchemaHandler, field_validator, model_validator
-from pydantic_core import CoreSchema, core_schema
+from pydantic_core import CoreSchema
 
 from packlarder.book.base import BookModel, slip
 from packlarder.book.bring_back import BringBack
 from packlarder.book.fields import Id, Text, Weight, YesNo
 from packlarder.book.limits import DryWaterShare
 from packlarder.book.names import Allergens, FoodName, Texts
-from packlarder.book.pair import name_with_amount, not_all_bare
+from packlarder.book.pair import not_all_bare, pair_schema
 from packlarder.faults import Spot
 from packlarder.figures.dryness import Drying
 from packlarder.figures.kinds import Cooking, WentIn
@@ -21,6 +21,15 @@ def is_measure(text: str) -> bool:
     """Tell whether a text is a measure that something can weigh: `1 tbsp`, `2 eggs`, `portion`."""
     wordings = (parse(wording, (Dimension.VOLUME, Dimension.COUNT)) for wording in (text, f"1 {text}"))
     return any(not isinstance(one, Unreadable) for one in wordings)
+
+
+def check_measures(key: str, weighed: Iterable[str]) -> None:
+    """Raise slip(...) for the first of the words under a key that is no measure."""
+    for measure in weighed:
+        if not is_measure(measure):
+            message = f'"{measure}" is no measure that can be weighed'
+            help = "write a spoon, a cup or a piece, like `1 tbsp` or `1 portion`, and behind it what it weighs"
+            raise slip("not-a-measure", message, help, at=(key, measure), spot=Spot.KEY)
 
 
 class Yield(BookModel):
@@ -51,18 +60,7 @@ class Ingredient:
     @classmethod
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `food: weight`, one to a line."""
-        inner = handler.generate_schema(Annotated[dict[FoodName, Weight], Field(min_length=1, max_length=1)])
-        pair = core_schema.no_info_before_validator_function(cls._pair, inner)
-        return core_schema.no_info_after_validator_function(cls._of, pair)
-
-    @classmethod
-    def _pair(cls, value: object) -> object:
-        return name_with_amount(value, "100 g")
-
-    @classmethod
-    def _of(cls, entry: dict[str, Quantity]) -> "Ingredient":
-        ((name, weight),) = entry.items()
-        return cls(name, weight)
+        return pair_schema(FoodName, Weight, handler, make=cls, example="100 g")
 
 
 class Component(BookModel):
@@ -136,9 +134,5 @@ class Component(BookModel):
     @model_validator(mode="after")
     def _known_measures(self) -> "Component":
         for key, weighed in (("counts", self.counts), ("weighs", self.weighs)):
-            for measure in weighed:
-                if not is_measure(measure):
-                    message = f'"{measure}" is no measure that can be weighed'
-                    help = "write a spoon, a cup or a piece, like `1 tbsp` or `1 portion`, and behind it what it weighs"
-                    raise slip("not-a-measure", message, help, at=(key, measure), spot=Spot.KEY)
+            check_measures(key, weighed)
         return self

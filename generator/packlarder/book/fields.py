@@ -92,7 +92,8 @@ def _nearest_id(text: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", text.lower()).strip("-")[:ID_CAP] or "leek-rings"
 
 
-def _day(text: str) -> date:
+def read_day(text: str) -> date:
+    """Read a day written 2027-03-12; raises slip(...) for what is none."""
     parts = _DAY.fullmatch(text)
     if not parts:
         raise slip("not-a-day", f'"{text}" is not a day as it is written here', _day_help(text))
@@ -157,7 +158,7 @@ Prose = Annotated[tuple[str, ...], Written(_prose, tuple, {"minLength": 1, "maxL
 """Paragraphs, one text each; in the file an empty line parts them."""
 Id = Annotated[str, Written(_id, str, {"pattern": f"^{_ID.pattern}$", "maxLength": ID_CAP})]
 """What files are called by: small letters, figures and hyphens."""
-Day = Annotated[date, Written(_day, date, {"format": "date", "examples": ["2027-03-12"]})]
+Day = Annotated[date, Written(read_day, date, {"format": "date", "examples": ["2027-03-12"]})]
 """A day of the calendar, written 2027-03-12."""
 YesNo = Annotated[bool, Written(_yes_or_no, bool, {"type": ["boolean", "string"], "examples": ["yes", "no"]})]
 """Yes or no (also true, false, on and off, since editors like to put them)."""
@@ -177,3 +178,5 @@ Nutrient = Annotated[Quantity, quantity_of(Dimension.WEIGHT, like="5 g", nought=
 Power = Annotated[Quantity, quantity_of(Dimension.POWER, like="2 kW")]
 Amount = Annotated[Quantity, quantity_of(Dimension.WEIGHT, Dimension.VOLUME, Dimension.COUNT, like="60 g")]
 """How much of a food: a weight, a volume or a count."""
+WeightOrCount = Annotated[Quantity, quantity_of(Dimension.WEIGHT, Dimension.COUNT, like="900 g")]
+"""How much of a fresh food: a weight, or a count of what is known to weigh something."""

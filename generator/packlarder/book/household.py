@@ -19,6 +19,7 @@ from packlarder.book.limits import (
     StovePower,
 )
 from packlarder.book.names import FuelName, StoveKind, Texts
+from packlarder.book.stock import ContainerSize, Dryer, LarderRules
 from packlarder.figures.temperatures import DEFAULT_AUTHORITY, Authority
 from packlarder.measure import Quantity
 
@@ -119,6 +120,12 @@ class Household(BookModel):
     """your stoves, each under a name of yours"""
     pots: dict[Text, Pot] = Field(min_length=1)
     """your pots and pans, each under a name of yours"""
+    dryers: dict[Text, Dryer] = Field(default_factory=dict)
+    """your dryers, each under a name of yours"""
+    containers: dict[Text, ContainerSize] = Field(default_factory=dict)
+    """your sizes of jar, pouch and bag, each under a name of yours"""
+    larder: LarderRules = LarderRules()
+    """where and how long you keep what you dried"""
     authority: Authority = DEFAULT_AUTHORITY
     """whose cooking temperatures you follow"""
     margins: Margins = Margins()

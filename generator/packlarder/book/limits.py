@@ -6,7 +6,7 @@ from pydantic import AfterValidator, BeforeValidator, WithJsonSchema
 
 from packlarder.book.base import slip
 from packlarder.book.defaults import known
-from packlarder.book.fields import Degrees, Length, Power, Share, Volume, Whole
+from packlarder.book.fields import Degrees, Length, Minutes, Power, Share, Volume, Weight, Whole
 from packlarder.measure import Quantity, written
 
 MOST_SERVINGS = 24
@@ -60,3 +60,17 @@ WaterShare = Annotated[Share, _between("0 %", "100 %")]
 """How much of a food is water."""
 DryWaterShare = Annotated[Share, _between("0 %", "60 %")]
 """How much of a dry food is water; what holds more is not dry."""
+DryerHours = Annotated[Minutes, _between("10 min", "240 h")]
+"""How long a drying run takes, or a dryer rests between two."""
+TrayWeight = Annotated[Weight, _between("50 g", "20 kg")]
+"""What goes on one tray."""
+TrayDepth = Annotated[Length, _between("1 mm", "10 cm")]
+"""How deep food lies on a tray."""
+RunWeight = Annotated[Weight, _between("1 g", "100 kg")]
+"""A weight of food in one drying run."""
+StoredWeight = Annotated[Weight, _between("1 g", "100 kg")]
+"""A weight of dry food that is kept in store."""
+JarVolume = Annotated[Volume, _between("20 mL", "20 L")]
+"""What a jar, pouch or bag holds."""
+RoomDegrees = Annotated[Degrees, _between("-30 °C", "45 °C")]
+"""How warm it is where food is kept."""

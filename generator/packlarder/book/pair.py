@@ -1,10 +1,35 @@
 """A line of a list that is a name and its amount: `beef crumbles: 60 g`."""
 
+from collections.abc import Callable
+from typing import Annotated, TypeVar
+
+from pydantic import Field, GetCoreSchemaHandler
+from pydantic_core import CoreSchema, core_schema
+
 from packlarder.book.base import slip
 from packlarder.faults import Spot
 
+V = TypeVar("V")
+
 LONGEST = 40
 """Characters of a name that an example repeats."""
+
+
+def pair_schema(
+    names: object, values: object, handler: GetCoreSchemaHandler, *, make: Callable[[str, V], object], example: str
+) -> CoreSchema:
+    """Give the schema of a mapping of one key, of which `make` makes the record; `example` is an amount for faults."""
+    one = Annotated[dict[names, values], Field(min_length=1, max_length=1)]  # type: ignore[valid-type]  # given at run time
+
+    def look(value: object) -> object:
+        return name_with_amount(value, example)
+
+    def made(entry: dict[str, V]) -> object:
+        ((name, value),) = entry.items()
+        return make(name, value)
+
+    pair = core_schema.no_info_before_validator_function(look, handler.generate_schema(one))
+    return core_schema.no_info_after_validator_function(made, pair)
 
 
 def name_with_amount(value: object, example: str) -> object:

@@ -4,13 +4,13 @@ import re
 from dataclasses import dataclass
 from typing import Annotated
 
-from pydantic import Field, GetCoreSchemaHandler, model_validator
-from pydantic_core import CoreSchema, core_schema
+from pydantic import GetCoreSchemaHandler, model_validator
+from pydantic_core import CoreSchema
 
 from packlarder.book.base import BookModel, slip
 from packlarder.book.fields import Amount, Text, Written, YesNo
 from packlarder.book.names import ComponentName, ComponentNames
-from packlarder.book.pair import name_with_amount
+from packlarder.book.pair import pair_schema
 from packlarder.measure import Dimension, Quantity, Unreadable, parse
 
 
@@ -89,15 +89,4 @@ class Part:
     @classmethod
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `component: amount`, one to a line."""
-        inner = handler.generate_schema(Annotated[dict[ComponentName, PartDetail], Field(min_length=1, max_length=1)])
-        pair = core_schema.no_info_before_validator_function(cls._pair, inner)
-        return core_schema.no_info_after_validator_function(cls._of, pair)
-
-    @classmethod
-    def _pair(cls, value: object) -> object:
-        return name_with_amount(value, "60 g")
-
-    @classmethod
-    def _of(cls, entry: dict[str, PartDetail]) -> "Part":
-        ((name, detail),) = entry.items()
-        return cls(name, detail)
+        return pair_schema(ComponentName, PartDetail, handler, make=cls, example="60 g")

@@ -9,8 +9,10 @@ from typing import TypeVar
 
 from packlarder.book.base import BookModel
 from packlarder.book.book import (
+    BATCHES_FOLDER,
     COMPONENTS_FOLDER,
     DISHES_FOLDER,
+    DRAWS_FOLDER,
     FOODS_FILE,
     HOUSEHOLD_FILE,
     PAGES_FOLDER,
@@ -20,6 +22,8 @@ from packlarder.book.book import (
 from packlarder.book.called_alike import files_called_alike, foods_called_alike
 from packlarder.book.component import Component
 from packlarder.book.dish import Dish
+from packlarder.book.draw import Draws
+from packlarder.book.drying_run import DryingRun
 from packlarder.book.empty_values import with_empty_values
 from packlarder.book.household import Household
 from packlarder.book.misplaced import CODE as MISPLACED
@@ -39,7 +43,7 @@ YAML = ".yaml"
 MARKDOWN = ".md"
 ENDS = {YAML: YAML, ".yml": YAML, MARKDOWN: MARKDOWN}
 """How a file's name should end, by how it ends in small letters."""
-FOLDERS = (COMPONENTS_FOLDER, DISHES_FOLDER, PAGES_FOLDER)
+FOLDERS = (COMPONENTS_FOLDER, DISHES_FOLDER, BATCHES_FOLDER, DRAWS_FOLDER, PAGES_FOLDER)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,6 +66,8 @@ def read_book(files: Mapping[str, bytes], lost: Iterable[str] = ()) -> ReadBook:
     components = _components(files, faults)
     dishes = _folder(Dish, DISHES_FOLDER, files, faults)
     faults += files_called_alike(DISHES_FOLDER, dishes)
+    runs = _folder(DryingRun, BATCHES_FOLDER, files, faults)
+    draws = _folder(Draws, DRAWS_FOLDER, files, faults)
     pages = _pages(files, faults)
     faults += _strays(files)
     if household is None:
@@ -73,6 +79,8 @@ def read_book(files: Mapping[str, bytes], lost: Iterable[str] = ()) -> ReadBook:
         foods=MappingProxyType(foods),
         components=MappingProxyType(components),
         dishes=MappingProxyType(dishes),
+        runs=MappingProxyType(runs),
+        draws=MappingProxyType(draws),
         pages=MappingProxyType(pages),
     )
     faults += _kitchen(household)

@@ -19,6 +19,8 @@ TOP_FILES = frozenset({"book.yaml", "foods.yaml", "book.yml", "foods.yml"})
 SUFFIXES: Mapping[str, tuple[str, ...]] = {
     "components": (".yaml", ".yml"),
     "dishes": (".yaml", ".yml"),
+    "batches": (".yaml", ".yml"),
+    "draws": (".yaml", ".yml"),
     "pages": (".md",),
     "photos": (".jpg", ".jpeg", ".png", ".webp"),
 }

@@ -9,7 +9,7 @@ from packlarder.faults import Fault, Place, Severity
 
 HIDDEN = "."
 YAML = (".yaml", ".yml")
-READ = {"components": ".yaml", "dishes": ".yaml", "pages": ".md"}
+READ = {"components": ".yaml", "dishes": ".yaml", "batches": ".yaml", "draws": ".yaml", "pages": ".md"}
 """The folders of texts, and how the names of their files end."""
 QUIET_FOLDERS = frozenset({"components", "dishes", "pages", "photos", "batches", "draws", "trips"})
 """Folders that are read, or that other versions of the format read."""

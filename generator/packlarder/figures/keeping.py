@@ -16,8 +16,8 @@ from packlarder.figures.rows import number_or_unknown, read_rows
 _ANYTHING = "anything"
 
 
-class Container(StrEnum):
-    """What a dried food is kept in."""
+class Kept(StrEnum):
+    """How a dried food is kept."""
 
     SEALED = "sealed"
     """A jar or pouch that is airtight and moisture-proof, not opened since it was filled."""
@@ -37,7 +37,7 @@ class Keeping:
 
     group: Group | None
     drying: Drying
-    container: Container
+    kept: Kept
     days: int
     at_c: float | None
     says: str
@@ -45,13 +45,13 @@ class Keeping:
     standing: Standing
 
 
-def keeping_of(group: Group, drying: Drying, container: Container) -> tuple[Keeping, ...]:
+def keeping_of(group: Group, drying: Drying, kept: Kept) -> tuple[Keeping, ...]:
     """Give the figures for a group of food, the longest first.
 
     A figure for the group comes before one for food in general. There is none for what was bought dry: its pack has its
     own date.
     """
-    fitting = [one for one in KEEPINGS if one.drying is drying and one.container is container]
+    fitting = [one for one in KEEPINGS if one.drying is drying and one.kept is kept]
     own = [one for one in fitting if one.group is group]
     found = own or [one for one in fitting if one.group is None]
     return tuple(sorted(found, key=lambda one: one.days, reverse=True))
@@ -61,7 +61,7 @@ def _keeping(row: Mapping[str, str]) -> Keeping:
     return Keeping(
         group=None if row["group"] == _ANYTHING else Group(row["group"]),
         drying=Drying(row["drying"]),
-        container=Container(row["container"]),
+        kept=Kept(row["kept"]),
         days=int(row["days"]),
         at_c=number_or_unknown(row["at_c"]),
         says=row["says"],

@@ -34,3 +34,17 @@ COOKED_AT_HOME = Figure(
     low=0.70,
     high=0.75,
 )
+FOOD_WATER = Figure(
+    name="how far the water of one piece of food may lie from the food table's",
+    value=0.01,
+    unit="of the fresh weight, either way",
+    source="our choice; the table's own rows for one food differ by as much and more",
+    standing=Standing.COMMON_PRACTICE,
+)
+WEIGHED_FULL = Figure(
+    name="by how much jars may hold more than came out of the dryer, before it is called a slip",
+    value=0.02,
+    unit="of the dry weight",
+    source="a kitchen scale rounds each jar to 1 or 2 g; our choice",
+    standing=Standing.COMMON_PRACTICE,
+)

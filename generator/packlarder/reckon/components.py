@@ -13,6 +13,7 @@ from packlarder.figures.foods import Food, closest_foods
 from packlarder.figures.kinds import Cooking, Kind, WentIn, must_be_cooked
 from packlarder.reckon import nutrients
 from packlarder.reckon.foods import food_of
+from packlarder.reckon.learnt import NOTHING_LEARNT, Learnt
 from packlarder.reckon.measures import grams_per
 from packlarder.reckon.records import ComponentSums, Nutrients, WaterPerGram, Yielded
 from packlarder.reckon.water_ways import water_per_gram
@@ -38,9 +39,14 @@ class _Origin:
     measures: tuple[tuple[str, float], ...] = ()
 
 
-def reckon_components(book: Book) -> tuple[Mapping[str, ComponentSums], tuple[Fault, ...]]:
-    """Work out every component of a book; one that names an unknown food is left out and gives a fault."""
-    desk = _Desk(book)
+def reckon_components(
+    book: Book, learnt: Mapping[str, Learnt] = MappingProxyType({})
+) -> tuple[Mapping[str, ComponentSums], tuple[Fault, ...]]:
+    """Work out every component of a book; one that names an unknown food is left out and gives a fault.
+
+    `learnt` is what the household's batches have shown, by component.
+    """
+    desk = _Desk(book, learnt)
     for id in book.components:
         desk.sums(id)
     return MappingProxyType(desk.done), tuple(desk.faults)
@@ -49,8 +55,9 @@ def reckon_components(book: Book) -> tuple[Mapping[str, ComponentSums], tuple[Fa
 class _Desk:
     """Works out components that may be made of other components, each once."""
 
-    def __init__(self, book: Book) -> None:
+    def __init__(self, book: Book, learnt: Mapping[str, Learnt]) -> None:
         self.book = book
+        self.learnt = learnt
         self.done: dict[str, ComponentSums] = {}
         self.faults: list[Fault] = []
         self._failed: set[str] = set()
@@ -66,7 +73,8 @@ class _Desk:
                 self._failed.add(id)
             else:
                 self._hold_against_the_table(id, self.book.components[id], origin)
-                self.done[id] = _component_sums(id, self.book.components[id], origin)
+                learnt = self.learnt.get(id, NOTHING_LEARNT)
+                self.done[id] = _component_sums(id, self.book.components[id], origin, learnt)
         return self.done.get(id)
 
     def _hold_against_the_table(self, id: str, component: Component, origin: _Origin) -> None:
@@ -175,27 +183,30 @@ def strictest(cookings: Iterable[Cooking]) -> Cooking:
     return min(cookings, key=_STRICTEST.index)
 
 
-def _component_sums(id: str, model: Component, origin: _Origin) -> ComponentSums:
-    made = yielded(model, origin.kind, origin.water)
+def _component_sums(id: str, model: Component, origin: _Origin, learnt: Learnt) -> ComponentSums:
+    made = yielded(model, origin.kind, origin.water, learnt.fresh_per_dry)
     per_dry = nutrients.scaled(origin.nutrients, made.fresh_g if made else None)
     as_it_is = made is not None and made.lost_ml == 0
     own = tuple((key, weight.base) for key, weight in model.weighs.items())
-    per = grams_per((*own, *(origin.measures if as_it_is else ())))
+    weighed = {word: spread.median for word, spread in learnt.grams_per.items()}
+    per = {**grams_per((*own, *(origin.measures if as_it_is else ()))), **weighed}
     water, gaps = _water(model, made, per)
     if made is None:
         gaps = (*gaps, Gap(what="its yield", missing="weigh it before and after drying and write `yields`"))
     return ComponentSums(
         id=id,
         model=model,
+        kind=origin.kind,
         kinds=origin.kinds,
         uncooked=origin.uncooked or (origin.kinds if model.must_be_cooked else frozenset()),
         must_be_cooked=strictest((origin.cooking, model.must_be_cooked or Cooking.NO)),
         allergens=origin.allergens | frozenset(model.contains),
         traces=(origin.traces | frozenset(model.may_contain)) - frozenset(model.contains),
+        fresh_water=origin.water,
         yielded=made,
         nutrients=per_dry,
         water=water,
-        grams_per=per,
+        grams_per=MappingProxyType(per),
         fresh_grams_per=grams_per((key, weight.base) for key, weight in model.counts.items()),
         gaps=gaps,
     )

@@ -48,6 +48,7 @@ class Yielded:
 
     `fresh_g` is the fresh food one dry gram stands for and `lost_ml` the water it lost; both 1 and 0 for what is
     carried as it is. `table_fresh_g` is the mass balance of the food table, where there is one to compare with.
+    `batches` says of how many batches it is the median.
     """
 
     fresh_g: float
@@ -55,6 +56,7 @@ class Yielded:
     dry_water: float | None
     origin: YieldFrom
     table_fresh_g: float | None = None
+    batches: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,18 +80,21 @@ class WaterPerGram:
 class ComponentSums:
     """A component worked out.
 
-    `kinds` are the kinds of all foods in it, `uncooked` those that must still be cooked. `must_be_cooked` counts what
+    `kinds` are the kinds of all foods in it, `kind` that of the heaviest, `uncooked` those that must still be cooked.
+    `fresh_water` is the share of water in it as it was loaded or bought. `must_be_cooked` counts what
     the household raised. `grams_per` maps a measure's word (`mL`, or a noun such as `portion`) to dry grams;
     `fresh_grams_per` a noun (`egg`) to fresh grams.
     """
 
     id: str
     model: Component
+    kind: Kind
     kinds: frozenset[Kind]
     uncooked: frozenset[Kind]
     must_be_cooked: Cooking
     allergens: frozenset[Allergen]
     traces: frozenset[Allergen]
+    fresh_water: float | None
     yielded: Yielded | None
     nutrients: Nutrients
     water: WaterPerGram | None

@@ -6,9 +6,10 @@ fresh / dry = (1 - w_dry) / (1 - w_fresh)        water lost = fresh - dry
 from packlarder.book.component import Component
 from packlarder.figures.dryness import Drying, dryness_of
 from packlarder.figures.kinds import Kind
+from packlarder.reckon.drying import DRIED_AT_HOME, least_dry_g, solids_g
 from packlarder.reckon.records import Yielded, YieldFrom
+from packlarder.reckon.spread import Spread
 
-_DRIED_AT_HOME = frozenset({Drying.FREEZE_DRIED, Drying.AIR_DRIED})
 WET_ABOVE = 0.25
 """A food with more water than this was not dry when it was bought: `bought dry` then means dried by its maker."""
 
@@ -23,28 +24,35 @@ def dry_water_from(fresh_water: float, fresh_per_dry_g: float) -> float:
     return 1 - fresh_per_dry_g * (1 - fresh_water)
 
 
-def yielded(component: Component, kind: Kind, fresh_water: float | None) -> Yielded | None:
+def yielded(
+    component: Component, kind: Kind, fresh_water: float | None, learnt: Spread | None = None
+) -> Yielded | None:
     """Give what drying made of a component; None where neither a weight nor the table tells.
 
-    Trust goes to the household's own statement first, then to the mass balance of the food table.
+    Trust goes to the household's weighed batches first, then to its own statement, then to the mass balance of the
+    food table.
     """
     if not _was_dried(component, fresh_water):
         return Yielded(fresh_g=1, lost_ml=0, dry_water=fresh_water, origin=YieldFrom.AS_IT_IS)
     table = _from_table(component, kind, fresh_water)
-    if component.yields is None:
+    if learnt is not None:
+        fresh_g, origin = learnt.median, YieldFrom.BATCHES
+    elif component.yields is not None:
+        fresh_g, origin = component.yields.from_.base / component.yields.gives.base, YieldFrom.STATED
+    else:
         return table
-    fresh_g = component.yields.from_.base / component.yields.gives.base
     return Yielded(
         fresh_g=fresh_g,
         lost_ml=fresh_g - 1,
         dry_water=None if fresh_water is None else max(0.0, dry_water_from(fresh_water, fresh_g)),
-        origin=YieldFrom.STATED,
+        origin=origin,
         table_fresh_g=None if table is None else table.fresh_g,
+        batches=learnt.count if learnt is not None else 0,
     )
 
 
 def _was_dried(component: Component, fresh_water: float | None) -> bool:
-    if component.dried in _DRIED_AT_HOME:
+    if component.dried in DRIED_AT_HOME:
         return True
     return component.dried is Drying.BOUGHT_DRY and fresh_water is not None and fresh_water > WET_ABOVE
 
@@ -70,23 +78,21 @@ def _usual_dry_water(component: Component, kind: Kind) -> float | None:
     return None if dryness is None else dryness.water.value / 100
 
 
-SLACK = 0.03
-"""Foods differ from the table: a yield is called impossible only when it is off by more than this of the solids."""
 STILL_WET = 0.35
 """A dry component that holds more water than this by its own weights was not dry when it was weighed."""
 
 
 def impossible_yield(component: Component, fresh_water: float | None) -> tuple[str, str] | None:
     """Say why a stated yield can not be true, with the arithmetic, and what to do; None where it can be."""
-    if component.yields is None or fresh_water is None or component.dried not in _DRIED_AT_HOME:
+    if component.yields is None or fresh_water is None or component.dried not in DRIED_AT_HOME:
         return None
     fresh_g, dry_g = component.yields.from_.base, component.yields.gives.base
-    solids_g = fresh_g * (1 - fresh_water)
-    told = f"{fresh_g:g} g at {fresh_water * 100:.0f} % water hold {solids_g:.0f} g of solids"
-    if dry_g < solids_g * (1 - SLACK):
+    held_g = solids_g(fresh_g, fresh_water)
+    told = f"{fresh_g:g} g at {fresh_water * 100:.0f} % water hold {held_g:.0f} g of solids"
+    if dry_g < least_dry_g(fresh_g, fresh_water):
         help = "weigh again: was some left on the trays, or the food drier?"
         return f"{told}: {dry_g:g} g dry can not be right", help
-    water_left = 1 - solids_g / dry_g
+    water_left = 1 - held_g / dry_g
     if water_left > STILL_WET:
         return f"{told}: {dry_g:g} g dry would be {water_left * 100:.0f} % water", "dry it further, or weigh again"
     return None
