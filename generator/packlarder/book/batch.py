@@ -8,7 +8,7 @@ from pydantic_core import CoreSchema
 
 from packlarder.book.base import BookModel, slip
 from packlarder.book.component import check_measures
-from packlarder.book.fields import Text, Weight, WeightOrCount, Whole, YesNo
+from packlarder.book.fields import Day, Text, Weight, WeightOrCount, Whole, YesNo
 from packlarder.book.limits import RunWeight, StoredWeight, TrayDepth
 from packlarder.book.names import Allergens, ComponentName, Texts, as_list
 from packlarder.book.pair import pair_schema
@@ -53,18 +53,20 @@ class BatchDetail(BookModel):
     """as it was bought: a weight, or a count such as `18 eggs`"""
     trimmed: Weight | None = None
     """peeled, boned, cut: before it was cooked"""
-    fresh: WeightOrCount
+    fresh: WeightOrCount | None = None
     """as it was loaded, all trays together: a weight, or a count such as `18 eggs`"""
-    before: Annotated[tuple[TreatedField, ...], BeforeValidator(as_list)] = ()
-    """what was done before: `blanched`, `acid dip`, `heated to 74 °C`, `frozen first`"""
-    trays: Whole
+    treated: Annotated[tuple[TreatedField, ...], BeforeValidator(as_list)] = ()
+    """what was done to it: `blanched`, `acid dip`, `heated to 74 °C`, `frozen first`"""
+    trays: Whole | None = None
     """on how many trays it lay"""
     deep: TrayDepth | None = None
     """how deep it lay"""
     dry: RunWeight | None = None
-    """as it came out, all trays together; left out, it still lies in the dryer"""
+    """as it came out, all trays together, or as it was mixed; left out, it still lies in the dryer"""
     tested: Annotated[tuple[DrynessTest, ...], BeforeValidator(as_list)] = ()
     """how you found that it is dry: `no lighter` (two hours more, weighed again), `snaps cold`"""
+    best_before: Day | None = None
+    """for what was bought dry: the day on its pack"""
     weighs: dict[Text, Weight] = Field(default_factory=dict)
     """what a measure of this batch weighs: `1 cup: 62 g`"""
     put_in: tuple[Filled, ...] = ()

@@ -2,7 +2,7 @@
 
 from typing import Annotated
 
-from pydantic import Field, field_validator
+from pydantic import Field, field_validator, model_validator
 
 from packlarder.book.base import BookModel, slip
 from packlarder.book.batch import Batch
@@ -10,21 +10,32 @@ from packlarder.book.days import Moment
 from packlarder.book.fields import Text
 from packlarder.book.limits import DryerHours
 from packlarder.book.names import Texts
+from packlarder.faults import Spot
 
 
 class DryingRun(BookModel):
-    """One run of a dryer: when, how long, and what lay on its trays."""
+    """One run of a dryer: when, how long, and what lay on its trays; or a mix that was made without a dryer."""
 
     loaded: Moment
-    """when it was loaded: `2027-03-12 08:30`, or the day alone"""
-    dryer: Text
-    """one of your dryers"""
+    """when it was loaded, or mixed: `2027-03-12 08:30`, or the day alone"""
+    dryer: Text = ""
+    """one of your dryers; left out for what was only mixed, or bought dry and put into jars"""
     took: DryerHours | None = None
     """how long it took, in hours; left out, it is still running"""
     on_the_trays: Annotated[tuple[Batch, ...], Field(min_length=1)]
     """one entry for each component: what went in, what came out, where it was put"""
     notes: Texts = ()
     """anything worth knowing next time"""
+
+    @model_validator(mode="after")
+    def _loaded_with_something(self) -> "DryingRun":
+        for index, batch in enumerate(self.on_the_trays):
+            for key, value in (("fresh", batch.detail.fresh), ("trays", batch.detail.trays)):
+                if self.dryer and value is None:
+                    message = f"`{key}` is missing: how much of it was loaded"
+                    help = "write `fresh: 900 g` and `trays: 2`; or leave `dryer` out if nothing was dried"
+                    raise slip("missing-key", message, help, at=("on the trays", index, batch.name), spot=Spot.KEY)
+        return self
 
     @field_validator("on_the_trays", mode="before")
     @classmethod

@@ -1,4 +1,4 @@
-"""What was done to food before it went into the dryer."""
+"""What was done to food for the dryer's sake."""
 
 import re
 from dataclasses import dataclass
@@ -12,7 +12,7 @@ from packlarder.measure import Dimension, Quantity, Unreadable, parse
 
 
 class Treatment(StrEnum):
-    """The ways of preparing food for the dryer."""
+    """The ways of preparing food for the dryer, or of finishing it."""
 
     BLANCHED = "blanched"
     ACID_DIP = "acid dip"
@@ -49,4 +49,4 @@ def _treated(text: str) -> Treated:
 
 
 TreatedField = Annotated[Treated, Written(_treated, Treated, {"examples": ["blanched", "heated to 74 °C"]})]
-"""What was done before drying: `blanched`, `acid dip`, `frozen first`, `heated to 74 °C`."""
+"""What was done to it: `blanched`, `acid dip`, `frozen first`, `heated to 74 °C`."""

@@ -48,3 +48,17 @@ WEIGHED_FULL = Figure(
     source="a kitchen scale rounds each jar to 1 or 2 g; our choice",
     standing=Standing.COMMON_PRACTICE,
 )
+DRY_WITHOUT_OXYGEN = Figure(
+    name="water above which food does not go into a pack without oxygen",
+    value=0.10,
+    unit="of the dry weight",
+    source="about 10 % or less (T5-08), in wide circulation",
+    standing=Standing.COPY,
+)
+LOW_OIL = Figure(
+    name="fat above which food does not go into a pack without oxygen",
+    value=0.20,
+    unit="of the dry weight",
+    source="sources say low-oil and name egg, nuts and jerky (T5-08, T5-09) without a figure; our choice below them",
+    standing=Standing.COMMON_PRACTICE,
+)

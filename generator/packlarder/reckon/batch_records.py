@@ -70,8 +70,8 @@ class BatchSums:
 
     @property
     def verdict(self) -> Verdict | None:
-        """Give what can be said of its dryness, None while it lies in the dryer."""
-        if self.dry_g is None:
+        """Give what can be said of its dryness; None while it lies in the dryer, and of what was only mixed."""
+        if self.dry_g is None or self.fresh_g is None:
             return None
         return self.dried.verdict if self.dried else verdict_by_test(self.model.detail.tested)
 
@@ -88,12 +88,13 @@ class BatchSums:
     @property
     def tray_g(self) -> float | None:
         """Give the fresh weight on one tray."""
-        return None if self.fresh_g is None else self.fresh_g / self.model.detail.trays
+        trays = self.model.detail.trays
+        return None if self.fresh_g is None or trays is None else self.fresh_g / trays
 
 
 @dataclass(frozen=True, kw_only=True)
 class RunSums:
-    """A drying run worked out; `dryer` is None where the household has none of that name."""
+    """A drying run worked out; `dryer` is None where there was none, or the household has none of that name."""
 
     id: str
     model: DryingRun

@@ -9,7 +9,7 @@ from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.figures.margins import WEIGHED_FULL
 from packlarder.measure import in_grams, in_ml, in_percent
 from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
-from packlarder.reckon.drying import Dried, Verdict
+from packlarder.reckon.drying import DRIED_AT_HOME, Dried, Verdict
 from packlarder.reckon.measures import PER_ML
 
 HEAPED = 1.10
@@ -45,10 +45,11 @@ def unknown_component(book: Book, name: str, place: Place) -> Fault:
 
 def _of_the_dryer(run: RunSums, household: Household) -> Iterator[Fault]:
     if run.dryer is None:
-        at = run.place.at("dryer")
-        yield _unknown(at, "dryer", run.model.dryer, household.dryers, "dryers")
+        if run.model.dryer:
+            at = run.place.at("dryer")
+            yield _unknown(at, "dryer", run.model.dryer, household.dryers, "dryers")
         return
-    trays = sum(batch.model.detail.trays for batch in run.batches)
+    trays = sum(batch.model.detail.trays or 0 for batch in run.batches)
     shared = max(0, len(run.batches) - 1)
     if trays - shared > run.dryer.trays:
         yield Fault(
@@ -71,6 +72,13 @@ def _unknown(place: Place, what: str, name: str, ours: Iterable[str], key: str) 
 def _wrong_dryer(batch: BatchSums, run: RunSums) -> Iterator[Fault]:
     """Find food that its component says is dried another way than this dryer dries."""
     says = batch.component.model.dried
+    if not run.model.dryer and says in DRIED_AT_HOME:
+        yield Fault(
+            place=run.place.at("loaded", spot=Spot.KEY),
+            code="no-dryer",
+            message=f"{batch.component.model.name} is {says.value}, and no dryer is named" if says else "",
+            help="write `dryer:` with one of your dryers",
+        )
     if run.dryer is not None and says is not run.dryer.dries:
         is_said = "is said to need no drying" if says is None else f"is {says.value}"
         yield Fault(

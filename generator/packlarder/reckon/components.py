@@ -191,6 +191,7 @@ def _component_sums(id: str, model: Component, origin: _Origin, learnt: Learnt) 
     weighed = {word: spread.median for word, spread in learnt.grams_per.items()}
     per = {**grams_per((*own, *(origin.measures if as_it_is else ()))), **weighed}
     water, gaps = _water(model, made, per)
+    allergens = origin.allergens | frozenset(model.contains)
     if made is None:
         gaps = (*gaps, Gap(what="its yield", missing="weigh it before and after drying and write `yields`"))
     return ComponentSums(
@@ -200,8 +201,8 @@ def _component_sums(id: str, model: Component, origin: _Origin, learnt: Learnt) 
         kinds=origin.kinds,
         uncooked=origin.uncooked or (origin.kinds if model.must_be_cooked else frozenset()),
         must_be_cooked=strictest((origin.cooking, model.must_be_cooked or Cooking.NO)),
-        allergens=origin.allergens | frozenset(model.contains),
-        traces=(origin.traces | frozenset(model.may_contain)) - frozenset(model.contains),
+        allergens=allergens,
+        traces=(origin.traces | frozenset(model.may_contain) | learnt.traces) - allergens,
         fresh_water=origin.water,
         yielded=made,
         nutrients=per_dry,

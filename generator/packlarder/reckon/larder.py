@@ -80,6 +80,7 @@ def _standing(
             container.size,
             dried_on=batch.dried_on,
             opened_on=contents.opened_on,
+            best_before=batch.model.detail.best_before,
         )
     return (
         Standing(

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from types import MappingProxyType
 
+from packlarder.figures.allergens import Allergen
 from packlarder.reckon.batch_records import BatchSums, RunSums
 from packlarder.reckon.drying import Verdict
 from packlarder.reckon.spread import Spread, spread_of
@@ -16,10 +17,14 @@ from packlarder.reckon.spread import Spread, spread_of
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Learnt:
-    """What the batches of one component show. `grams_per` maps a measure's word (`mL`, or a noun) to dry grams."""
+    """What the batches of one component show.
+
+    `grams_per` maps a measure's word (`mL`, or a noun) to dry grams; `traces` are allergens that lay beside it.
+    """
 
     fresh_per_dry: Spread | None = None
     grams_per: Mapping[str, Spread] = field(default_factory=lambda: MappingProxyType({}))
+    traces: frozenset[Allergen] = frozenset()
 
 
 NOTHING_LEARNT = Learnt()
@@ -50,4 +55,5 @@ def _of(batches: Sequence[BatchSums]) -> Learnt:
     return Learnt(
         fresh_per_dry=spread_of([ratio for ratio in yields if ratio is not None]),
         grams_per=MappingProxyType({word: spread for word, found in weighed.items() if (spread := spread_of(found))}),
+        traces=frozenset().union(*(batch.traces for batch in batches)),
     )

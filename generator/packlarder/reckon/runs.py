@@ -1,14 +1,16 @@
 """Drying runs worked out: counts as weights, moisture, containers with their marks, and what can not be true."""
 
 from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 from datetime import timedelta
 from types import MappingProxyType
 
-from packlarder.book.batch import Batch
+from packlarder.book.batch import Batch, BatchDetail
 from packlarder.book.book import Book, run_place
 from packlarder.book.draw import Mark
 from packlarder.book.drying_run import DryingRun
 from packlarder.faults import Fault, Gap, Place
+from packlarder.figures.allergens import Allergen
 from packlarder.measure import Quantity, written
 from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
 from packlarder.reckon.batch_slips import slips_of_run, unknown_component
@@ -44,43 +46,57 @@ def _unknown(book: Book, id: str, model: DryingRun) -> Iterator[Fault]:
 
 
 def _batches(book: Book, components: Mapping[str, ComponentSums], id: str, model: DryingRun) -> Iterator[BatchSums]:
+    """Work out the batches of a run; each may hold traces of what lay on the other trays."""
+    known = [components.get(book.component_id(batch.name) or "") for batch in model.on_the_trays]
     filled = 0
-    for index, batch in enumerate(model.on_the_trays):
-        component = components.get(book.component_id(batch.name) or "")
+    for index, (batch, component) in enumerate(zip(model.on_the_trays, known, strict=True)):
         if component is not None:
-            containers = _containers(book, id, index, batch, filled)
-            yield _batch(id, index, model, batch, component, containers)
+            beside = frozenset().union(*(other.allergens for other in known if other is not None))
+            yield _batch(
+                _Loaded(run=id, index=index, model=model, batch=batch),
+                component,
+                _containers(book, id, index, batch, filled),
+                (beside | frozenset(batch.detail.traces)) - component.allergens,
+            )
         filled += len(batch.detail.put_in)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Loaded:
+    """A batch as written, and where."""
+
+    run: str
+    index: int
+    model: DryingRun
+    batch: Batch
+
+
 def _batch(
-    run: str,
-    index: int,
-    model: DryingRun,
-    batch: Batch,
+    loaded: _Loaded,
     component: ComponentSums,
     containers: tuple[FilledContainer, ...],
+    traces: frozenset[Allergen],
 ) -> BatchSums:
-    detail = batch.detail
-    fresh_g = in_grams(detail.fresh, component.fresh_grams_per)
+    model, detail = loaded.model, loaded.batch.detail
+    fresh_g = _grams(detail.fresh, component)
     dry_g = None if detail.dry is None else detail.dry.base
     return BatchSums(
-        run=run,
-        index=index,
-        model=batch,
+        run=loaded.run,
+        index=loaded.index,
+        model=loaded.batch,
         component=component,
-        place=_place(run, index, batch),
+        place=_place(loaded.run, loaded.index, loaded.batch),
         loaded=model.loaded,
         hours=None if model.took is None else model.took.base / 60,
         dried_on=None if dry_g is None else (model.loaded + timedelta(minutes=_minutes(model))).date(),
-        bought_g=None if detail.bought is None else in_grams(detail.bought, component.fresh_grams_per),
+        bought_g=_grams(detail.bought, component),
         fresh_g=fresh_g,
         dry_g=dry_g,
         dried=None if fresh_g is None or dry_g is None else dried(component, fresh_g, dry_g, detail.tested),
         grams_per=grams_per((measure, weight.base) for measure, weight in detail.weighs.items()),
         containers=containers,
-        traces=frozenset(detail.traces),
-        gaps=() if fresh_g is not None else (_uncounted(detail.fresh, component),),
+        traces=traces,
+        gaps=tuple(_uncounted(detail, component)),
     )
 
 
@@ -108,9 +124,14 @@ def _place(run: str, index: int, batch: Batch) -> Place:
     return run_place(run).at("on the trays", index, batch.name)
 
 
-def _uncounted(fresh: Quantity, component: ComponentSums) -> Gap:
-    noun = fresh.noun or "piece"
-    return Gap(
-        what=f"the weight of {written(fresh)} of it fresh",
-        missing=f"weigh 1 {noun} and write `counts: {{1 {noun}: ... g}}` in components/{component.id}.yaml",
-    )
+def _grams(fresh: Quantity | None, component: ComponentSums) -> float | None:
+    return None if fresh is None else in_grams(fresh, component.fresh_grams_per)
+
+
+def _uncounted(detail: BatchDetail, component: ComponentSums) -> Iterator[Gap]:
+    if detail.fresh is not None and _grams(detail.fresh, component) is None:
+        noun = detail.fresh.noun or "piece"
+        yield Gap(
+            what=f"the weight of {written(detail.fresh)} of it fresh",
+            missing=f"weigh 1 {noun} and write `counts: {{1 {noun}: ... g}}` in components/{component.id}.yaml",
+        )

@@ -12,6 +12,7 @@ from packlarder.book.batch import Filled
 from packlarder.book.book import spoken
 from packlarder.book.household import Household
 from packlarder.book.stock import ContainerKind, ContainerSize, KeepingRule
+from packlarder.figures.dryness import Drying
 from packlarder.figures.figure import Standing
 from packlarder.figures.keeping import Keeping, Kept, keeping_of
 from packlarder.reckon.records import ComponentSums
@@ -22,9 +23,9 @@ ROOM_C = 21.0
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class UseBy:
-    """A use-by day and what it rests on. `says` is the rule in words; `fact` an id of `figures.facts`, or "".
+    """A use-by day and what it rests on. `says` is the rule in words, "" for the day on a bought pack.
 
-    `own` says that it is the household's rule.
+    `own` says that it is the household's rule; `fact` is an id of `figures.facts`, or "".
     """
 
     day: date
@@ -43,6 +44,7 @@ def use_by(
     *,
     dried_on: date,
     opened_on: date | None,
+    best_before: date | None = None,
 ) -> UseBy | None:
     """Give the day until which a container keeps; None where no rule and no figure speaks of its food."""
     is_bag = size is not None and size.kind is ContainerKind.BAG
@@ -52,6 +54,8 @@ def use_by(
     if opened_on is not None:
         starts.append((Kept.OPENED, opened_on))
     found = [one for kept, start in starts for one in _candidates(component, household, kept, start, store_c)]
+    if best_before is not None:
+        found.append(UseBy(day=best_before, kept=Kept.SEALED, says="", own=False))
     return min(found, key=lambda one: one.day, default=None)
 
 
@@ -76,9 +80,7 @@ def _candidates(
 
 def figures_for(component: ComponentSums, kept: Kept, store_c: float) -> tuple[Keeping, ...]:
     """Give one figure for each group of food in a component: that of a store no cooler than it is where it stands."""
-    drying = component.model.dried
-    if drying is None:
-        return ()
+    drying = component.model.dried or Drying.AIR_DRIED  # of a mix, the shorter
     groups = {kind.rules.group for kind in component.kinds}
     found = (_for_store(keeping_of(group, drying, kept), store_c) for group in sorted(groups))
     return tuple(figure for figure in found if figure is not None)

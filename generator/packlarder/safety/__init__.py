@@ -3,12 +3,14 @@
 Opens nothing, prints nothing.
 """
 
-from packlarder.safety.rule import ComponentRule, DishRule, Finding, Rule, Shows, Subject
+from packlarder.safety.rule import ComponentRule, DishRule, Finding, LarderRule, Rule, RunRule, Shows, Subject
 from packlarder.safety.rules import (
     RULES,
     check_component,
     check_dish,
+    check_larder,
     check_larger,
+    check_run,
     faults_of,
     general_cautions,
     in_the_booklet,
@@ -20,12 +22,16 @@ __all__ = [
     "ComponentRule",
     "DishRule",
     "Finding",
+    "LarderRule",
     "Rule",
+    "RunRule",
     "Shows",
     "Subject",
     "check_component",
     "check_dish",
+    "check_larder",
     "check_larger",
+    "check_run",
     "faults_of",
     "general_cautions",
     "in_the_booklet",

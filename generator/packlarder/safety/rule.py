@@ -11,6 +11,7 @@ from packlarder.figures.facts import FACTS, Fact
 from packlarder.figures.figure import Standing
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
+from packlarder.safety.store_case import LarderCase, RunCase
 from packlarder.safety.texts import FIRST_LANGUAGE, RuleText, texts_in
 
 Hits: TypeAlias = Iterable[Hit]
@@ -30,6 +31,8 @@ class Subject(StrEnum):
 
     COMPONENT = "component"
     DISH = "dish"
+    RUN = "drying run"
+    LARDER = "larder"
 
 
 class Shows(StrEnum):
@@ -57,7 +60,7 @@ class Rule:
     @property
     def subject(self) -> Subject:
         """Tell what it is about."""
-        return Subject.COMPONENT if isinstance(self, ComponentRule) else Subject.DISH
+        return next(subject for kind, subject in _SUBJECTS if isinstance(self, kind))
 
     def said(self, language: str = FIRST_LANGUAGE) -> RuleText:
         """Give its texts in a language."""
@@ -101,6 +104,28 @@ class DishRule(Rule):
     """A rule about a dish."""
 
     check: Callable[[DishCase], Hits]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RunRule(Rule):
+    """A rule about a drying run."""
+
+    check: Callable[[RunCase], Hits]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LarderRule(Rule):
+    """A rule about what stands in the larder."""
+
+    check: Callable[[LarderCase], Hits]
+
+
+_SUBJECTS: tuple[tuple[type[Rule], Subject], ...] = (
+    (ComponentRule, Subject.COMPONENT),
+    (DishRule, Subject.DISH),
+    (RunRule, Subject.RUN),
+    (LarderRule, Subject.LARDER),
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

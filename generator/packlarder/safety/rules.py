@@ -5,11 +5,14 @@ from collections.abc import Iterable, Sequence
 from packlarder.book.household import Household
 from packlarder.faults import Fault, Severity
 from packlarder.figures.kinds import Kind
+from packlarder.reckon.batch_records import RunSums
+from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
-from packlarder.safety import beans_and_grains, cooking, drying, field, people, raw, sachets, water
+from packlarder.safety import beans_and_grains, cooking, drying, field, people, raw, sachets, store, water
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
-from packlarder.safety.rule import ComponentRule, DishRule, Finding, Rule, Shows
+from packlarder.safety.rule import ComponentRule, DishRule, Finding, LarderRule, Rule, RunRule, Shows
+from packlarder.safety.store_case import LarderCase, RunCase
 
 RULES: tuple[Rule, ...] = (
     *raw.RULES,
@@ -20,11 +23,14 @@ RULES: tuple[Rule, ...] = (
     *water.RULES,
     *beans_and_grains.RULES,
     *drying.RULES,
+    *store.RULES,
 )
 """Every rule, each file's together, what matters most to a cook first."""
 
 _OF_COMPONENTS = tuple(rule for rule in RULES if isinstance(rule, ComponentRule))
 _OF_DISHES = tuple(rule for rule in RULES if isinstance(rule, DishRule))
+_OF_RUNS = tuple(rule for rule in RULES if isinstance(rule, RunRule))
+_OF_THE_LARDER = tuple(rule for rule in RULES if isinstance(rule, LarderRule))
 
 
 def check_component(sums: ComponentSums, household: Household) -> tuple[Finding, ...]:
@@ -40,6 +46,18 @@ def check_dish(plan: DishPlan, sums: DishSums | None, household: Household) -> t
     """
     case = DishCase(plan, sums, household)
     return tuple(_finding(rule, hit) for rule in _OF_DISHES for hit in rule.check(case))
+
+
+def check_run(run: RunSums, household: Household) -> tuple[Finding, ...]:
+    """Hold a drying run against the rules."""
+    case = RunCase(run, household)
+    return tuple(_finding(rule, hit) for rule in _OF_RUNS for hit in rule.check(case))
+
+
+def check_larder(larder: LarderSums, household: Household) -> tuple[Finding, ...]:
+    """Hold what stands in the larder against the rules."""
+    case = LarderCase(larder, household)
+    return tuple(_finding(rule, hit) for rule in _OF_THE_LARDER for hit in rule.check(case))
 
 
 def check_larger(plan: DishPlan, each: Sequence[DishSums], household: Household) -> tuple[Finding, ...]:

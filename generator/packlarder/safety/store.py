@@ -1,0 +1,174 @@
+"""From the dryer to the shelf: what shares a run, what goes into a pack without oxygen, what is kept too long."""
+
+from collections.abc import Iterator
+
+from packlarder.book.batch import DrynessTest, Sachet
+from packlarder.book.draw import Deed
+from packlarder.book.stock import Together
+from packlarder.faults import Place, Severity, Spot
+from packlarder.figures.dryness import Drying
+from packlarder.figures.kinds import Group, HomeDrying
+from packlarder.figures.margins import DRY_WITHOUT_OXYGEN, LOW_OIL
+from packlarder.measure import in_celsius, in_fahrenheit, in_percent
+from packlarder.reckon.batch_records import BatchSums, FilledContainer
+from packlarder.reckon.drying import Verdict
+from packlarder.safety.heat import groups_of, perishable, raw_kinds, temperature_of
+from packlarder.safety.hit import Hit
+from packlarder.safety.rule import LarderRule, RunRule
+from packlarder.safety.store_case import LarderCase, RunCase, groups, heated_to_c, went_in_cooked
+
+_MEAT_OR_FISH = frozenset({Group.MEAT, Group.FISH})
+_EGG_OR_MILK = frozenset({Group.EGG, Group.MILK})
+_SNAPS_OR_NOT = frozenset({Group.FRUIT, Group.VEGETABLE})
+
+
+def raw_with_cooked(case: RunCase) -> Iterator[Hit]:
+    """Find raw and cooked food in one run, where the household lets that pass."""
+    if case.household.larder.raw_with_cooked is Together.CAUTION:
+        yield from _both(case)
+
+
+def raw_never_with_cooked(case: RunCase) -> Iterator[Hit]:
+    """Find raw and cooked food in one run, where the household forbids it."""
+    if case.household.larder.raw_with_cooked is Together.NEVER:
+        yield from _both(case)
+
+
+def _both(case: RunCase) -> Iterator[Hit]:
+    others = [batch for batch in case.run.batches if not batch.component.raw]
+    if case.raw and others:
+        raw, other = case.raw[0], others[0]
+        there = Place(file=other.place.file, path=other.place.path, spot=Spot.KEY)
+        yield case.hit(raw, "", there, other=other.component.model.name)
+
+
+def batch_without_heat_step(case: RunCase) -> Iterator[Hit]:
+    """Find raw meat or fish in a warm-air dryer that was not heated to what its authority asks."""
+    for batch in _in_warm_air(case):
+        if not _MEAT_OR_FISH & groups_of(raw_kinds(batch.component)):
+            continue
+        asked, reached = temperature_of(batch.component, case.household.authority), heated_to_c(batch)
+        if asked is not None and (reached is None or reached < asked.temp_c):
+            degrees = f"{in_celsius(asked.temp_c)} ({in_fahrenheit(asked.temp_c)})"
+            yield case.hit(batch, "treated" if reached is not None else "", degrees=degrees)
+
+
+def raw_egg_or_milk_in_warm_air(case: RunCase) -> Iterator[Hit]:
+    """Find egg or milk that went uncooked into a warm-air dryer."""
+    for batch in _in_warm_air(case):
+        if _EGG_OR_MILK & groups(batch) and not went_in_cooked(batch):
+            yield case.hit(batch)
+
+
+def _in_warm_air(case: RunCase) -> list[BatchSums]:
+    return list(case.run.batches) if case.drying is Drying.AIR_DRIED else []
+
+
+def not_for_this_dryer(case: RunCase) -> Iterator[Hit]:
+    """Find food that is not dried at home in this way, and say why."""
+    for batch in case.run.batches:
+        for kind in sorted(batch.component.kinds) if len(batch.component.kinds) == 1 else ():
+            rules = kind.rules
+            suits = rules.freeze_dry if case.drying is Drying.FREEZE_DRIED else rules.air_dry
+            if case.drying is not None and suits is HomeDrying.NO:
+                yield case.hit(batch, why=rules.caution or "it does not dry well")
+
+
+def too_moist_without_oxygen(case: RunCase) -> Iterator[Hit]:
+    """Find an oxygen absorber beside food that is not known to be dry enough for it."""
+    for batch, container in case.filled():
+        if _without_oxygen(container) and not _dry_enough(batch):
+            yield _at_container(batch, container, limit=in_percent(DRY_WITHOUT_OXYGEN.value))
+
+
+def _without_oxygen(container: FilledContainer) -> bool:
+    return container.filled.sachet is Sachet.OXYGEN_ABSORBER
+
+
+def _dry_enough(batch: BatchSums) -> bool:
+    """Tell whether a batch is dry by its test, by its weights, and for fruit and vegetables by its snap."""
+    if batch.verdict is not Verdict.DRY:
+        return False
+    if batch.dried is not None and batch.dried.moisture.by_the_table > DRY_WITHOUT_OXYGEN.value:
+        return False
+    bends = _SNAPS_OR_NOT & groups(batch) and batch.component.model.dried is Drying.AIR_DRIED
+    return not bends or DrynessTest.SNAPS_COLD in batch.model.detail.tested
+
+
+def too_fat_without_oxygen(case: RunCase) -> Iterator[Hit]:
+    """Find an oxygen absorber beside food with more oil than such packs are for."""
+    for batch, container in case.filled():
+        fat = batch.component.nutrients.fat_g
+        if _without_oxygen(container) and fat is not None and fat > LOW_OIL.value:
+            yield _at_container(batch, container, fat=in_percent(fat))
+
+
+def moist_in_vacuum(case: RunCase) -> Iterator[Hit]:
+    """Find food that spoils in a vacuum jar without its own test of dryness."""
+    for batch, container in case.filled():
+        if container.filled.vacuum and perishable(batch.component.kinds) and batch.verdict is not Verdict.DRY:
+            yield _at_container(batch, container)
+
+
+def vacuum_is_no_preservation(case: RunCase) -> Iterator[Hit]:
+    """Say of a vacuum jar what it does not do, once for each batch."""
+    for batch in case.run.batches:
+        if any(container.filled.vacuum for container in batch.containers):
+            yield case.hit(batch, "put in")
+
+
+def freeze_dried_keeping(case: RunCase) -> Iterator[Hit]:
+    """Say of home freeze-dried food that nobody knows how long it keeps."""
+    for batch in case.run.batches:
+        if case.drying is Drying.FREEZE_DRIED and batch.containers:
+            yield case.hit(batch, "put in")
+
+
+def _at_container(batch: BatchSums, container: FilledContainer, **words: str) -> Hit:
+    key = "sachet" if container.filled.sachet else "vacuum"
+    words = {"component": batch.component.model.name, "mark": str(container.mark), **words}
+    return Hit(places=(container.place.at(key), batch.place.at("tested")), words=words)
+
+
+def past_its_use_by(case: LarderCase) -> Iterator[Hit]:
+    """Find containers that are past their use-by day."""
+    for standing in case.larder.standing:
+        if standing.past(case.larder.on):
+            yield case.hit(standing)
+
+
+def given_away(case: LarderCase) -> Iterator[Hit]:
+    """Say of what was given away what the law may ask, once."""
+    for standing in (*case.larder.standing, *case.larder.emptied):
+        if any(drawn.deed is Deed.GAVE_AWAY for drawn in standing.drawn):
+            yield case.hit(standing)
+            return
+
+
+RULES = (
+    RunRule(
+        id="raw-egg-or-milk-in-warm-air", severity=Severity.ERROR, facts=("T4-27",), check=raw_egg_or_milk_in_warm_air
+    ),
+    RunRule(
+        id="batch-without-heat-step", severity=Severity.ERROR, facts=("T4-01", "T4-03"), check=batch_without_heat_step
+    ),
+    RunRule(id="raw-never-with-cooked", severity=Severity.ERROR, facts=("T3-17",), check=raw_never_with_cooked),
+    RunRule(id="raw-with-cooked", severity=Severity.NOTE, facts=("T3-17",), check=raw_with_cooked),
+    RunRule(
+        id="too-moist-without-oxygen", severity=Severity.ERROR, facts=("T5-08", "T5-09"), check=too_moist_without_oxygen
+    ),
+    RunRule(
+        id="too-fat-without-oxygen", severity=Severity.ERROR, facts=("T5-08", "T5-09"), check=too_fat_without_oxygen
+    ),
+    RunRule(id="moist-in-vacuum", severity=Severity.WARNING, facts=("T5-10", "T5-11"), check=moist_in_vacuum),
+    RunRule(id="not-for-this-dryer", severity=Severity.WARNING, facts=("T4-26", "T4-27"), check=not_for_this_dryer),
+    RunRule(
+        id="vacuum-is-no-preservation",
+        severity=Severity.NOTE,
+        facts=("T5-10", "T5-11"),
+        check=vacuum_is_no_preservation,
+    ),
+    RunRule(id="freeze-dried-keeping", severity=Severity.NOTE, facts=("T5-20",), check=freeze_dried_keeping),
+    LarderRule(id="past-its-use-by", severity=Severity.NOTE, facts=("T5-13", "T5-25"), check=past_its_use_by),
+    LarderRule(id="given-away", severity=Severity.NOTE, facts=("T2-04", "T2-09"), check=given_away),
+)
