@@ -1,0 +1,112 @@
+"""The sheet of the larder: what stands, until when, how much of each thing there is, and what runs short."""
+
+from collections.abc import Iterator, Sequence
+from datetime import date
+
+from packlarder.measure import in_grams
+from packlarder.reckon.larder_records import InStore, LarderSums, Standing
+from packlarder.safety import Finding, on_the_page
+from packlarder.sheets import store_words as words
+from packlarder.sheets.component_sheet import Link
+from packlarder.sheets.dish import caution, day
+from packlarder.sheets.run import container_row, weight
+from packlarder.sheets.store_sheet import LarderSheet, LevelRow, ShelfPicture, Span
+
+MOST_BARS = 60
+"""Bars that a picture can show and still be read; a larger larder shows what is to be eaten first."""
+YEAR_MONTHS = 12
+
+
+def larder_sheet(larder: LarderSums, findings: Sequence[Finding]) -> LarderSheet:
+    """Build the sheet of the larder."""
+    return LarderSheet(
+        day=day(larder.on),
+        summary=_summary(larder),
+        picture=_picture(larder),
+        containers=tuple(container_row(one.container, one.batch, one, larder.on) for one in larder.standing),
+        levels=tuple(_level(one) for one in sorted(larder.in_store.values(), key=_short_first)),
+        emptied=tuple(container_row(one.container, one.batch, one, larder.on) for one in larder.emptied),
+        cautions=tuple(caution(finding) for finding in on_the_page(findings)),
+    )
+
+
+def _summary(larder: LarderSums) -> str:
+    if not larder.standing:
+        return words.LARDER_EMPTY
+    held_g = sum(one.left_g for one in larder.standing)
+    fresh_g = sum(one.left_g * stands_for(one) for one in larder.standing)
+    return words.LARDER_SUMMARY.format(
+        containers=len(larder.standing), weight=in_grams(held_g), fresh=in_grams(fresh_g)
+    )
+
+
+def stands_for(one: Standing) -> float:
+    """Give the fresh food that a gram of a container stands for: as its own batch was weighed, or its component's."""
+    made = one.batch.component.yielded
+    return one.batch.fresh_per_dry or (1.0 if made is None else made.fresh_g)
+
+
+def _short_first(one: InStore) -> tuple[bool, str]:
+    return not one.short, one.component.model.name.lower()
+
+
+def _level(store: InStore) -> LevelRow:
+    component = store.component
+    first = store.standing[0] if store.standing else None
+    return LevelRow(
+        component=Link(kind="component", id=component.id, name=component.model.name),
+        raw=component.raw,
+        containers=len(store.standing),
+        held=weight("", store.held_g),
+        stands_for=weight("", sum(one.left_g * stands_for(one) for one in store.standing)),
+        level=None if store.level_g is None else weight("", store.level_g),
+        short=store.short,
+        eat_first="" if first is None else str(first.mark),
+        until="" if first is None or first.use_by is None else day(first.use_by.day),
+    )
+
+
+def _picture(larder: LarderSums) -> ShelfPicture | None:
+    """Lay the containers along a calendar, whole months; None where none has a day."""
+    bars = tuple(_span(one, larder.on) for one in larder.standing[:MOST_BARS] if one.use_by is not None)
+    if not bars:
+        return None
+    first = date.fromordinal(min(*(bar.filled for bar in bars), larder.on.toordinal())).replace(day=1)
+    last = _month_after(date.fromordinal(max(*(bar.until for bar in bars), larder.on.toordinal())))
+    return ShelfPicture(
+        title=words.PICTURE_TITLE,
+        first=first.toordinal(),
+        last=last.toordinal(),
+        today=larder.on.toordinal(),
+        today_label=day(larder.on),
+        ticks=tuple(_ticks(first, last)),
+        bars=bars,
+    )
+
+
+def _span(one: Standing, on: date) -> Span:
+    filled, keeps = one.batch.dried_on, one.use_by
+    until = on if keeps is None else keeps.day
+    return Span(
+        mark=str(one.mark),
+        label=one.batch.component.model.name,
+        holds=in_grams(one.left_g),
+        filled=(filled or on).toordinal(),
+        opened=None if one.opened_on is None else one.opened_on.toordinal(),
+        until=until.toordinal(),
+        past=one.past(on),
+        raw=one.batch.component.raw,
+    )
+
+
+def _month_after(on: date) -> date:
+    return date(on.year + on.month // YEAR_MONTHS, on.month % YEAR_MONTHS + 1, 1)
+
+
+def _ticks(first: date, last: date) -> Iterator[tuple[int, str]]:
+    """Give the first day of each month with its name, and the year beside January and the first."""
+    month = first
+    while month <= last:
+        name = words.MONTHS[month.month - 1]
+        yield month.toordinal(), f"{name} {month.year}" if month == first or month.month == 1 else name
+        month = _month_after(month)
