@@ -1,11 +1,13 @@
 """The sheet of a drying run, built from its sums and the safety rules' findings."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date
 
 from packlarder.book.draw import Mark
 from packlarder.book.treatment import Treated
 from packlarder.measure import (
+    DOWN,
+    UP,
     in_celsius,
     in_fahrenheit,
     in_grams,
@@ -112,8 +114,8 @@ def _explained(verdict: str, held: Dried | None) -> str:
         solids=in_grams(held.solids_g),
         dry=in_grams(held.dry_g),
         limit=in_percent(held.limit),
-        lighter=in_grams(held.lighter_g),
-        goal=in_grams(held.goal_g),
+        lighter=in_grams(held.lighter_g, UP),
+        goal=in_grams(held.goal_g, DOWN),
     )
 
 
@@ -228,6 +230,10 @@ def treatments(label: str, treated: Sequence[Treated]) -> Fact:
     metric = common.COMMA.join(_treatment(one, in_celsius) for one in treated)
     us = common.COMMA.join(_treatment(one, in_fahrenheit) for one in treated)
     return Fact(label=label, metric=metric, us=us)
+
+
+def _treatment(one: Treated, in_degrees: Callable[[float], str]) -> str:
+    return one.treatment.value if one.to is None else words.HEATED_TO.format(degrees=in_degrees(one.to.base))
 
 
 def hours(number: float) -> str:

@@ -39,7 +39,7 @@ class ContainerRow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BatchRow:
-    """A batch in its run. `verdict` is one of the four, or that it still lies in the dryer; `verdict_says` explains it."""
+    """A batch in its run. `verdict` is one of the four, or where it is; `verdict_says` explains it."""
 
     component: Link
     raw: bool
@@ -113,7 +113,7 @@ class LevelRow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LarderSheet:
-    """The larder on a day: the picture, every container (first to be eaten first), each component, and what is empty."""
+    """The larder on a day: a picture, every container (first to be eaten first), each component, and what is empty."""
 
     day: str
     summary: str

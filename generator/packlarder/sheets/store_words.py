@@ -52,9 +52,9 @@ IN_THE_DRYER = "in the dryer"
 MIXED = "mixed"
 VERDICTS: Mapping[str, str] = MappingProxyType(
     {
-        "can not be right": "The fresh food held {solids} of solids; {dry} is less than can be left of it. Weigh again.",
-        "not dry yet": "At most {limit} water is dry. It must get {lighter} lighter, to {goal}; then two hours more, and "
-        "weigh again.",
+        "can not be right": "The fresh food held {solids} of solids; {dry} is less than can be left. Weigh again.",
+        "not dry yet": "At most {limit} water is dry. It must get {lighter} lighter, to {goal}; then two hours "
+        "more, and weigh again.",
         "can not tell": "Weights alone can not tell that food is dry. Dry it two hours more and weigh it again.",
         "dry": "By our own test. Weights alone would not have told.",
         IN_THE_DRYER: "It has not been weighed yet.",
