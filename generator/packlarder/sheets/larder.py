@@ -5,15 +5,16 @@ from datetime import date
 
 from packlarder.measure import in_grams
 from packlarder.reckon.larder_records import InStore, LarderSums, Standing
+from packlarder.reckon.use_by import UseBy
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import store_words as words
 from packlarder.sheets.component_sheet import Link
 from packlarder.sheets.dish import caution, day
 from packlarder.sheets.run import container_row, weight
-from packlarder.sheets.store_sheet import LarderSheet, LevelRow, ShelfPicture, Span
+from packlarder.sheets.store_sheet import Bar, LarderSheet, LevelRow, ShelfPicture, ShelfRow
 
-MOST_BARS = 60
-"""Bars that a picture can show and still be read; a larger larder shows what is to be eaten first."""
+MOST_ROWS = 40
+"""Components that a picture can show and still be read; of a larger larder those that expire first."""
 YEAR_MONTHS = 12
 
 
@@ -67,35 +68,48 @@ def _level(store: InStore) -> LevelRow:
 
 
 def _picture(larder: LarderSums) -> ShelfPicture | None:
-    """Lay the containers along a calendar, whole months; None where none has a day."""
-    bars = tuple(_span(one, larder.on) for one in larder.standing[:MOST_BARS] if one.use_by is not None)
+    """Lay the containers along a calendar of whole months, by component; None where nothing has a day."""
+    rows = tuple(row for store in _first_to_expire(larder)[:MOST_ROWS] if (row := _row(store, larder.on)).bars)
+    bars = [bar for row in rows for bar in row.bars]
     if not bars:
         return None
-    first = date.fromordinal(min(*(bar.filled for bar in bars), larder.on.toordinal())).replace(day=1)
-    last = _month_after(date.fromordinal(max(*(bar.until for bar in bars), larder.on.toordinal())))
+    today = larder.on.toordinal()
+    first = date.fromordinal(min(today, *(bar.filled for bar in bars))).replace(day=1)
+    last = _month_after(date.fromordinal(max(today, *(bar.until for bar in bars))))
     return ShelfPicture(
-        title=words.PICTURE_TITLE,
         first=first.toordinal(),
         last=last.toordinal(),
-        today=larder.on.toordinal(),
-        today_label=day(larder.on),
+        today=today,
+        today_text=day(larder.on),
         ticks=tuple(_ticks(first, last)),
-        bars=bars,
+        rows=rows,
     )
 
 
-def _span(one: Standing, on: date) -> Span:
-    filled, keeps = one.batch.dried_on, one.use_by
-    until = on if keeps is None else keeps.day
-    return Span(
+def _first_to_expire(larder: LarderSums) -> list[InStore]:
+    ids = dict.fromkeys(one.batch.component.id for one in larder.standing)
+    return [larder.in_store[id] for id in ids]
+
+
+def _row(store: InStore, on: date) -> ShelfRow:
+    component = store.component
+    return ShelfRow(
+        component=Link(kind="component", id=component.id, name=component.model.name),
+        raw=component.raw,
+        holds=weight("", store.held_g),
+        bars=tuple(_bar(one, one.use_by, on) for one in store.standing if one.use_by is not None),
+    )
+
+
+def _bar(one: Standing, keeps: UseBy, on: date) -> Bar:
+    says = words.BAR.format(mark=one.mark, holds=in_grams(one.left_g), day=day(keeps.day))
+    return Bar(
         mark=str(one.mark),
-        label=one.batch.component.model.name,
-        holds=in_grams(one.left_g),
-        filled=(filled or on).toordinal(),
+        says=says,
+        filled=(one.batch.dried_on or on).toordinal(),
         opened=None if one.opened_on is None else one.opened_on.toordinal(),
-        until=until.toordinal(),
+        until=keeps.day.toordinal(),
         past=one.past(on),
-        raw=one.batch.component.raw,
     )
 
 

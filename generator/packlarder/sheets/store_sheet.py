@@ -70,30 +70,37 @@ class RunSheet:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Span:
-    """A bar of the larder's picture: a container from the day it was filled to its use-by day, as ordinal days."""
+class Bar:
+    """A container in the larder's picture, from the day it was filled to its use-by day, as ordinal days."""
 
     mark: str
-    label: str
-    holds: str
+    says: str
     filled: int
     opened: int | None
     until: int
     past: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShelfRow:
+    """A component in the larder's picture, with what there is of it and a bar for each container."""
+
+    component: Link
     raw: bool
+    holds: Fact
+    bars: tuple[Bar, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ShelfPicture:
-    """What stands and how long it keeps: bars along a calendar; `ticks` are its months, `today` the larder's day."""
+    """What stands and how long it keeps, along a calendar; `ticks` are its months, `today` the larder's day."""
 
-    title: str
     first: int
     last: int
     today: int
-    today_label: str
+    today_text: str
     ticks: tuple[tuple[int, str], ...]
-    bars: tuple[Span, ...]
+    rows: tuple[ShelfRow, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -74,7 +74,7 @@ LARDER_SUMMARY = "{containers} containers with {weight} of dry food, which stand
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "June", "July", "Aug", "Sep", "Oct", "Nov", "Dec")
 """Months as a calendar's edge has them."""
 LARDER_EMPTY = "Nothing stands in the larder."
-PICTURE_TITLE = "What stands, and until when"
+BAR = "{mark}: {holds}, use by {day}"
 SHORT = "below {level}"
 HISTORY: Mapping[str, str] = MappingProxyType(
     {
