@@ -84,7 +84,7 @@ def _facts(run: RunSums) -> Iterator[Fact]:
 
 def _batch(batch: BatchSums, standing: Mapping[Mark, Standing], on: date) -> BatchRow:
     component = batch.component
-    verdict = _verdict(batch)
+    verdict = verdict_of(batch)
     return BatchRow(
         component=Link(kind="component", id=component.id, name=component.model.name),
         raw=component.raw,
@@ -184,14 +184,15 @@ def container_row(container: FilledContainer, batch: BatchSums, standing: Standi
         size=filled.in_,
         holds=weight("", left_g),
         stands=filled.stands,
-        state=_state(container, standing),
+        state=container_state(container, standing),
         use_by="" if keeps is None else day(keeps.day),
         keeping=keeping(standing),
         past=standing is not None and standing.past(on) and not standing.empty,
     )
 
 
-def _state(container: FilledContainer, standing: Standing | None) -> str:
+def container_state(container: FilledContainer, standing: Standing | None) -> str:
+    """Say what became of a container."""
     filled = container.filled
     if standing is not None and standing.empty:
         return words.EMPTY
