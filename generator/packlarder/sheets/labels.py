@@ -6,7 +6,7 @@ from dataclasses import replace
 from packlarder.book.household import Household
 from packlarder.figures.kinds import Cooking, WentIn
 from packlarder.figures.temperatures import Authority
-from packlarder.measure import NO_BREAK, for_number, in_celsius, in_fahrenheit, in_grams, in_ounces
+from packlarder.measure import NO_BREAK, as_weighed, for_number, in_celsius, in_fahrenheit, in_ounces
 from packlarder.reckon.larder import NOT_FOR_STORE
 from packlarder.reckon.larder_records import Standing
 from packlarder.reckon.measures import PER_ML
@@ -46,7 +46,7 @@ def jar_label(one: Standing, household: Household) -> JarLabel:
         state=_state(component),
         take_out=common.SACHET if container.filled.sachet or model.sachet else "",
         dried="" if one.batch.dried_on is None else day(one.batch.dried_on),
-        net=words.NET.format(weight=in_grams(container.dry_g), ounces=in_ounces(container.dry_g)),
+        net=words.NET.format(weight=as_weighed(container.dry_g), ounces=in_ounces(container.dry_g)),
         stands_for=_stands_for(one),
         bring_back="" if model.bring_back is None else bring_back_line(model.bring_back),
         cook_to=cook_to(component, household.authority),
@@ -75,7 +75,7 @@ def _stands_for(one: Standing) -> str:
         return ""
     fresh_g = one.container.dry_g * ratio
     pieces = [(noun, fresh_g / grams) for noun, grams in one.batch.component.fresh_grams_per.items() if noun != PER_ML]
-    weight = in_grams(fresh_g)
+    weight = as_weighed(fresh_g)
     for noun, number in pieces:
         if number >= LEAST_COUNT:
             count = f"{round(number)} {for_number(noun, round(number))}"

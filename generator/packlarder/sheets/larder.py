@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from datetime import date
 
-from packlarder.measure import in_grams
+from packlarder.measure import as_weighed
 from packlarder.reckon.larder_records import InStore, LarderSums, Standing
 from packlarder.reckon.use_by import UseBy
 from packlarder.safety import Finding, on_the_page
@@ -37,7 +37,7 @@ def _summary(larder: LarderSums) -> str:
     held_g = sum(one.left_g for one in larder.standing)
     fresh_g = sum(one.left_g * stands_for(one) for one in larder.standing)
     return words.LARDER_SUMMARY.format(
-        containers=len(larder.standing), weight=in_grams(held_g), fresh=in_grams(fresh_g)
+        containers=len(larder.standing), weight=as_weighed(held_g), fresh=as_weighed(fresh_g)
     )
 
 
@@ -102,7 +102,7 @@ def _row(store: InStore, on: date) -> ShelfRow:
 
 
 def _bar(one: Standing, keeps: UseBy, on: date) -> Bar:
-    says = words.BAR.format(mark=one.mark, holds=in_grams(one.left_g), day=day(keeps.day))
+    says = words.BAR.format(mark=one.mark, holds=as_weighed(one.left_g), day=day(keeps.day))
     return Bar(
         mark=str(one.mark),
         says=says,

@@ -8,9 +8,9 @@ from packlarder.book.treatment import Treated
 from packlarder.measure import (
     DOWN,
     UP,
+    as_weighed,
     in_celsius,
     in_fahrenheit,
-    in_grams,
     in_inches,
     in_millimetres,
     in_ml,
@@ -63,8 +63,8 @@ def _summary(run: RunSums) -> str:
     if any(batch.dry_g is None for batch in run.batches):
         return words.SUMMARY_RUNNING
     if run.dryer is None:
-        return words.SUMMARY_MIXED.format(dry=in_grams(dry_g))
-    return words.SUMMARY_DRY.format(fresh=in_grams(run.fresh_g), dry=in_grams(dry_g), water=in_ml(run.removed_ml))
+        return words.SUMMARY_MIXED.format(dry=as_weighed(dry_g))
+    return words.SUMMARY_DRY.format(fresh=as_weighed(run.fresh_g), dry=as_weighed(dry_g), water=in_ml(run.removed_ml))
 
 
 def _facts(run: RunSums) -> Iterator[Fact]:
@@ -100,7 +100,7 @@ def _batch(batch: BatchSums, standing: Mapping[Mark, Standing], on: date) -> Bat
     )
 
 
-def _verdict(batch: BatchSums) -> str:
+def verdict_of(batch: BatchSums) -> str:
     if batch.verdict is not None:
         return batch.verdict.value
     return words.IN_THE_DRYER if batch.dry_g is None else words.MIXED
@@ -111,11 +111,11 @@ def _explained(verdict: str, held: Dried | None) -> str:
     if held is None:
         return "" if "{" in words.VERDICTS[verdict] else words.VERDICTS[verdict]
     return words.VERDICTS[verdict].format(
-        solids=in_grams(held.solids_g),
-        dry=in_grams(held.dry_g),
+        solids=as_weighed(held.solids_g),
+        dry=as_weighed(held.dry_g),
         limit=in_percent(held.limit),
-        lighter=in_grams(held.lighter_g, UP),
-        goal=in_grams(held.goal_g, DOWN),
+        lighter=as_weighed(held.lighter_g, UP),
+        goal=as_weighed(held.goal_g, DOWN),
     )
 
 
@@ -125,7 +125,7 @@ def _stage(stage: Stage) -> StageRow:
         factor = words.FACTOR.format(share=in_percent(stage.share), before=words.STAGES[stage.before])
     return StageRow(
         label=words.STAGES[stage.name],
-        metric=in_grams(stage.weight_g),
+        metric=as_weighed(stage.weight_g),
         us=in_ounces(stage.weight_g),
         factor=factor,
     )
@@ -214,7 +214,7 @@ def keeping(standing: Standing | None) -> str:
 
 def weight(label: str, grams: float) -> Fact:
     """Set a weight in both systems."""
-    return Fact(label=label, metric=in_grams(grams), us=in_ounces(grams))
+    return Fact(label=label, metric=as_weighed(grams), us=in_ounces(grams))
 
 
 def _volume(label: str, millilitres: float) -> Fact:

@@ -1,4 +1,4 @@
-"""A drying run and the larder as records for other programs: what `show batch` and `show larder` print with `--json`."""
+"""Runs and the larder as records for other programs: what `show batch` and `show larder` print with `--json`."""
 
 from typing import TypedDict
 
