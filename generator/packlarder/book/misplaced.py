@@ -35,5 +35,5 @@ def misplaced(file: str, value: Mapping[str, Node]) -> Fault | None:
         place=Place(file=file, path=(found[0],), spot=Spot.KEY),
         code=CODE,
         message=f"this reads like a {kind}; {folder} live in {folder}/",
-        help=f"move the file to {folder}/{path.name}",
+        help=f"move the file to {folder}/{name}",
     )
