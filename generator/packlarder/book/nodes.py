@@ -19,7 +19,6 @@ from yaml.events import (
 
 from packlarder.book.strict import refused
 from packlarder.book.strict.events import PARSER_ERRORS, events
-from packlarder.book.strict.explain import explain
 from packlarder.book.strict.second_look import look_again, look_at_odd_scalar
 from packlarder.book.strict.source import first_unwelcome, lines_of, text_of
 from packlarder.faults import Fault, Key, Place, Severity
@@ -85,6 +84,8 @@ class _Builder:
         except _Unreadable as stop:
             return self._unreadable(stop.fault)
         except PARSER_ERRORS as error:
+            from packlarder.book.strict.explain import explain  # most books never need it
+
             return self._unreadable(explain(self.file, self.text, error))
         if not isinstance(root, dict):
             return self._unreadable(refused.no_mapping(self.file, self.text, root))
