@@ -123,7 +123,10 @@ class _Builder:
     def _node(self, event: Event, at: Key) -> Node:
         """Read what begins with an event; `at` is its key or number in what is around it."""
         if isinstance(event, ScalarEvent):
-            return self._value(event)
+            text = self._scalar(event, is_key=False)
+            if "\n" in text and event.style != "|":
+                return _paragraphs(text)
+            return text if text or event.style else None
         self._open(event)
         self.around.append(at)
         inside = self._mapping() if isinstance(event, MappingStartEvent) else self._list()
@@ -157,12 +160,6 @@ class _Builder:
         if key == MERGE_KEY or not key:
             raise _Unreadable(refused.merge(self.file, event) if key else refused.empty_key(self.file, event))
         return key
-
-    def _value(self, event: ScalarEvent) -> str | None:
-        value = self._scalar(event, is_key=False)
-        if "\n" in value and event.style != "|":
-            return _paragraphs(value)
-        return value if value or event.style else None
 
     def _scalar(self, event: ScalarEvent, *, is_key: bool) -> str:
         """Give a single text, once it was looked at for what may not stand in it."""
