@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import cache
 from types import MappingProxyType
 from typing import TypeAlias
 
@@ -156,11 +157,13 @@ class Finding:
         )
 
 
+@cache
 def source_of(facts: tuple[str, ...]) -> str:
     """Name the sources of facts in one phrase, each once."""
     return "; ".join(dict.fromkeys(FACTS[id].source for id in facts))
 
 
+@cache
 def standing_of(facts: tuple[str, ...]) -> Standing:
     """Give the standing of the least known of the facts."""
     return max((FACTS[id].standing for id in facts), key=SURENESS.index)
