@@ -17,7 +17,7 @@ from packlarder.faults import Fault
 from packlarder.publish.site_assets import fonts, policy
 from packlarder.publish.site_context import SiteContext
 from packlarder.publish.site_pages import SitePage, pages_of
-from packlarder.publish.words import read_words
+from packlarder.publish.words import WordsInPlace, read_words
 from packlarder.sheets.book_sheet import BookSheet
 
 Progress = Callable[[int, int], None]
@@ -106,6 +106,8 @@ class _Publisher(BasePlugin):  # type: ignore[no-untyped-call, type-arg]  # a pl
         env.autoescape = True
         env.undefined = StrictUndefined
         env.trim_blocks = env.lstrip_blocks = True
+        env.globals["words"] = self._context.words
+        env.add_extension(WordsInPlace)
         return env
 
     def on_page_markdown(self, markdown: str, *, page: Page, **_: object) -> str:

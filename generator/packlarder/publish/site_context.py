@@ -1,7 +1,6 @@
 """What each template is given besides the frame: a page's sheet, its figures, the words."""
 
 from collections.abc import Mapping
-from types import SimpleNamespace
 
 from markupsafe import Markup
 
@@ -21,12 +20,11 @@ class SiteContext:
         """Prepare what every page shares. `scripts` are ours and are set as they are."""
         self._addresses = frozenset(page.address for page in pages_of(book, words))
         self._photos = frozenset(name for name, _ in book.photos)
-        self._words = words
+        self.words = words
         self._book = book
         self._faults: list[Fault] = []
         self._shared: dict[str, object] = {
             "book": book,
-            "w": SimpleNamespace(**words),
             "scripts": tuple(Markup(script) for script in scripts),  # noqa: S704 - our own, not a book's
             "policy": policy,
             "main_ways": main_ways(book, words),
@@ -63,7 +61,7 @@ class SiteContext:
 
     def _dish(self, dish: DishSheet) -> dict[str, object]:
         """Give what only a dish page needs."""
-        words = self._words
+        words = self.words
         return {
             "figures": PageFigures(system=self._book.system, usual=dish.usual, servings=dish.servings),
             "for_servings": counts(dish.servings, one=words["serving_one"], many=words["serving_many"]),
@@ -72,6 +70,6 @@ class SiteContext:
 
     def _written(self, page: WrittenPage) -> Markup:
         """Set a page written by hand and keep its faults."""
-        written = set_written(page, addresses=self._addresses, photos=self._photos, words=self._words)
+        written = set_written(page, addresses=self._addresses, photos=self._photos, words=self.words)
         self._faults.extend(written.faults)
         return written.html
