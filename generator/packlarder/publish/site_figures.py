@@ -10,7 +10,7 @@ from markupsafe import Markup
 
 from packlarder.sheets.component_sheet import Fact
 from packlarder.sheets.dish_sheet import DishSheet, PartRow
-from packlarder.sheets.printed import Line, Printed, Strong, System
+from packlarder.sheets.printed import Line, Printed, Strong, System, kept
 
 BETWEEN = "|"
 """Parts the texts of a row; a row with a text that holds it is written as a list."""
@@ -23,6 +23,8 @@ Row = tuple[str, ...]
 
 escape = lru_cache(maxsize=32_768)(escape_anew)
 """Remembered: the pages of a book show the same few thousand texts again and again."""
+
+_encode = json.JSONEncoder(ensure_ascii=False, separators=(",", ":")).encode
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,8 +67,7 @@ class PageFigures:
 
     def every(self, figure: Printed) -> Markup:
         """Set a figure for every number of servings as cells of a row, in the system the page is written in."""
-        texts = escape(CELL_BREAK.join(figure.us if self._us else figure.metric))
-        return _safe(f"<td>{texts.replace(CELL_BREAK, '</td><td>')}</td>")
+        return _cells(figure.us if self._us else figure.metric)
 
     def large(self, figure: Printed) -> Markup:
         """Set a figure with its unit small beside it."""
@@ -94,16 +95,15 @@ class PageFigures:
 
     def picks(self) -> Markup:
         """Set all that was gathered as JSON that may stand inside a `script` element."""
-        pairs = list(self._pairs)
-        known = {
-            "system": str(self._system),
-            "usual": self._usual,
-            "servings": self._servings,
-            "rows": [_written(row) for row in self._rows],
-            "metric": [metric for metric, _ in pairs],
-            "us": [us for _, us in pairs],
+        written = {
+            "system": _json(self._system),
+            "usual": _json(self._usual),
+            "servings": _json(self._servings),
+            "rows": f"[{','.join(map(_written, self._rows))}]",
+            "metric": _json([metric for metric, _ in self._pairs]),
+            "us": _json([us for _, us in self._pairs]),
         }
-        return _safe(json.dumps(known, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c"))
+        return _safe("{" + ",".join(f'"{name}":{value}' for name, value in written.items()) + "}")
 
     def _set(self, figure: Printed) -> str:
         """Set a figure as HTML."""
@@ -112,12 +112,13 @@ class PageFigures:
 
     def _gather(self, metric: Row, us: Row) -> tuple[str, int | None]:
         """Give the usual text and the figure's number, which is none where nothing ever changes."""
-        steady = _is_steady(metric) and _is_steady(us)
-        text = (us if self._us else metric)[0 if steady else self._usual]
-        if steady:
-            if metric[0] == us[0]:
-                return text, None
+        if not (_is_steady(metric) and _is_steady(us)):
+            text = (us if self._us else metric)[self._usual]
+        elif metric[0] == us[0]:
+            return metric[0], None
+        else:
             metric, us = metric[:1], us[:1]
+            text = (us if self._us else metric)[0]
         rows, pairs = self._rows, self._pairs
         pair = rows.setdefault(metric, len(rows)), rows.setdefault(us, len(rows))
         return text, pairs.setdefault(pair, len(pairs))
@@ -151,7 +152,19 @@ def _safe(html: str) -> Markup:
     return str.__new__(Markup, html)
 
 
-def _written(row: Row) -> str | list[str]:
+@kept
+def _cells(row: Row) -> Markup:
+    """Set the texts of a row as cells."""
+    return _safe(f"<td>{escape(CELL_BREAK.join(row)).replace(CELL_BREAK, '</td><td>')}</td>")
+
+
+@kept
+def _written(row: Row) -> str:
     """Write a row as one text, or as a list where a text holds the parting sign."""
     joined = BETWEEN.join(row)
-    return joined if joined.count(BETWEEN) == len(row) - 1 else list(row)
+    return _json(joined if joined.count(BETWEEN) == len(row) - 1 else row)
+
+
+def _json(value: object) -> str:
+    """Write a value as JSON that can not end a `script` element."""
+    return _encode(value).replace("<", "\\u003c")
