@@ -1,11 +1,11 @@
-"""What each template is given besides the frame: a page's sheet, its figures, the words."""
+"""What each template is given besides the frame: a page's sheet, its figures, and what all pages share."""
 
 from collections.abc import Mapping
 
 from markupsafe import Markup
 
 from packlarder.faults import Fault, Severity
-from packlarder.publish.site_figures import PageFigures, counts, used_columns
+from packlarder.publish.site_figures import PageFigures, all_columns, counts, used_columns
 from packlarder.publish.site_pages import SitePage, address_of, main_ways, more_ways, pages_of
 from packlarder.publish.site_written import set_written
 from packlarder.sheets.book_sheet import BookSheet, WrittenPage
@@ -22,6 +22,7 @@ class SiteContext:
         self._photos = frozenset(name for name, _ in book.photos)
         self.words = words
         self._book = book
+        self._columns = all_columns(words)
         self._faults: list[Fault] = []
         self._shared: dict[str, object] = {
             "book": book,
@@ -65,7 +66,7 @@ class SiteContext:
         return {
             "figures": PageFigures(system=self._book.system, usual=dish.usual, servings=dish.servings),
             "for_servings": counts(dish.servings, one=words["serving_one"], many=words["serving_many"]),
-            "columns": used_columns(dish, words),
+            "columns": used_columns(dish, self._columns),
         }
 
     def _written(self, page: WrittenPage) -> Markup:

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 from types import MappingProxyType
+from typing import cast
 
 import yaml
 from jinja2.ext import Extension
@@ -19,10 +20,11 @@ class WordsInPlace(Extension):
 
     def filter_stream(self, stream: TokenStream) -> Iterator[Token]:
         """Go through what a template is made of; each `w.parts` becomes the text `Parts`."""
+        words = cast("Mapping[str, str]", self.environment.globals["words"])
         for token in stream:
             if token.test("name:w") and stream.skip_if(TOKEN_DOT):
                 name = stream.expect("name").value
-                yield Token(token.lineno, TOKEN_STRING, self.environment.globals["words"][name])
+                yield Token(token.lineno, TOKEN_STRING, words[name])
             else:
                 yield token
 
