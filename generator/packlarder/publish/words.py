@@ -1,32 +1,12 @@
 """The words of the interface, read from one catalogue per language."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from pathlib import Path
 from types import MappingProxyType
-from typing import cast
 
 import yaml
-from jinja2.ext import Extension
-from jinja2.lexer import TOKEN_DOT, TOKEN_STRING, Token, TokenStream
 
 FIRST_LANGUAGE = "en"
-
-
-class WordsInPlace(Extension):
-    """Puts the words of the global `words` in the place of `w.parts` and its like while a template is read.
-
-    They are escaped then, once for all pages. A template that names a word we lack raises KeyError.
-    """
-
-    def filter_stream(self, stream: TokenStream) -> Iterator[Token]:
-        """Go through what a template is made of; each `w.parts` becomes the text `Parts`."""
-        words = cast("Mapping[str, str]", self.environment.globals["words"])
-        for token in stream:
-            if token.test("name:w") and stream.skip_if(TOKEN_DOT):
-                name = stream.expect("name").value
-                yield Token(token.lineno, TOKEN_STRING, words[name])
-            else:
-                yield token
 
 
 def read_words(folder: Path, language: str) -> Mapping[str, str]:
