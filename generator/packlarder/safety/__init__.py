@@ -3,6 +3,7 @@
 Opens nothing, prints nothing.
 """
 
+from packlarder.safety.case import DishCase
 from packlarder.safety.rule import ComponentRule, DishRule, Finding, Rule, Shows, Subject
 from packlarder.safety.rules import (
     RULES,
@@ -18,6 +19,7 @@ from packlarder.safety.rules import (
 __all__ = [
     "RULES",
     "ComponentRule",
+    "DishCase",
     "DishRule",
     "Finding",
     "Rule",

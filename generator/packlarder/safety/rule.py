@@ -99,9 +99,10 @@ class ComponentRule(Rule):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DishRule(Rule):
-    """A rule about a dish."""
+    """A rule about a dish. `of_raw` says that it can apply only where something is RAW: no other dish is asked."""
 
     check: Callable[[DishCase], Hits]
+    of_raw: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,6 +12,7 @@ from packlarder.reckon.pack_slips import pack_slips
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
 from packlarder.reckon.water_slips import component_slips, water_slips
+from packlarder.safety.case import DishCase
 from packlarder.safety.rule import Finding
 from packlarder.safety.rules import check_component, check_dish, faults_of
 
@@ -27,6 +28,7 @@ class CheckedBook:
     components: Mapping[str, ComponentSums]
     plans: Mapping[str, DishPlan]
     usual: Mapping[str, DishSums]
+    cases: Mapping[str, DishCase]
     component_findings: Mapping[str, tuple[Finding, ...]]
     dish_findings: Mapping[str, tuple[Finding, ...]]
     faults: tuple[Fault, ...]
@@ -42,6 +44,7 @@ def check_book(book: Book) -> CheckedBook:
     conditions = usual_conditions(household)
     plans: dict[str, DishPlan] = {}
     usual: dict[str, DishSums] = {}
+    cases: dict[str, DishCase] = {}
     dish_findings: dict[str, tuple[Finding, ...]] = {}
     for id in book.dishes:
         plan, wrong = plan_dish(book, components, id)
@@ -50,7 +53,8 @@ def check_book(book: Book) -> CheckedBook:
             plans[id] = plan
             usual[id] = work_out(plan, household.servings, conditions, household.margins.fuel.base)
             faults += _slips(plan, usual[id], wrong)
-            dish_findings[id] = check_dish(plan, usual[id], household)
+            cases[id] = DishCase(plan, usual[id], household)
+            dish_findings[id] = check_dish(cases[id])
     for findings in (*component_findings.values(), *dish_findings.values()):
         faults += faults_of(findings)
     return CheckedBook(
@@ -58,6 +62,7 @@ def check_book(book: Book) -> CheckedBook:
         components=components,
         plans=MappingProxyType(plans),
         usual=MappingProxyType(usual),
+        cases=MappingProxyType(cases),
         component_findings=MappingProxyType(component_findings),
         dish_findings=MappingProxyType(dish_findings),
         faults=tuple(faults),

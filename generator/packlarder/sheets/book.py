@@ -70,7 +70,7 @@ def book_sheet(
 
 
 def _sheet(checked: CheckedBook, dish: DishSeries) -> DishSheet:
-    larger = check_larger(dish.plan, dish.sums, checked.book.household)
+    larger = check_larger(checked.cases[dish.plan.id], dish.sums)
     return dish_sheet(dish, (*checked.dish_findings[dish.plan.id], *larger))
 
 
