@@ -7,6 +7,7 @@ from tests.rules.build import DISH, FUEL_MARGIN, Case, build
 
 from packlarder.faults import Fault, Severity, Spot, has_errors
 from packlarder.reckon.dish import usual_conditions, work_out_each
+from packlarder.reckon.settled import settle
 from packlarder.safety import (
     DishCase,
     Finding,
@@ -150,7 +151,7 @@ def for_more(beef_g: int, minutes: int = 25) -> tuple[Finding, ...]:
         """
     )
     assert case.plan is not None
-    each = work_out_each(case.plan, range(1, 13), usual_conditions(case.household), FUEL_MARGIN)
+    each = work_out_each(settle(case.plan, usual_conditions(case.household)), range(1, 13), FUEL_MARGIN)
     assert "over-two-hours" not in case.fired()  # for two it takes well under an hour
     return check_larger(DishCase(case.plan, case.sums, case.household), each)
 
@@ -179,7 +180,7 @@ def test_egg_for_many_is_mixed_by_shares() -> None:
     )
     assert case.plan is not None
     assert "egg-by-shares" not in case.fired()
-    each = work_out_each(case.plan, range(1, 13), usual_conditions(case.household), FUEL_MARGIN)
+    each = work_out_each(settle(case.plan, usual_conditions(case.household)), range(1, 13), FUEL_MARGIN)
     told = check_larger(DishCase(case.plan, case.sums, case.household), each)
     [egg] = [finding for finding in told if finding.rule.id == "egg-by-shares"]
     first = int(egg.words["servings"])
@@ -192,7 +193,7 @@ def test_what_holds_for_the_usual_servings_is_not_told_again() -> None:
     case = build("dish: {parts: [chicken: 9 g], steps: [soak: chicken, {boil: chicken, in: 1 L, for: 130 min}]}")
     assert case.plan is not None
     assert "over-two-hours" in case.fired()
-    each = work_out_each(case.plan, (2, 3), usual_conditions(case.household), FUEL_MARGIN)
+    each = work_out_each(settle(case.plan, usual_conditions(case.household)), (2, 3), FUEL_MARGIN)
     assert check_larger(DishCase(case.plan, case.sums, case.household), each) == ()
 
 

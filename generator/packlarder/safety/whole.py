@@ -7,10 +7,11 @@ from types import MappingProxyType
 from packlarder.book.book import Book
 from packlarder.faults import Fault
 from packlarder.reckon.components import reckon_components
-from packlarder.reckon.dish import usual_conditions, work_out
+from packlarder.reckon.dish import usual_conditions, work_out_each
 from packlarder.reckon.pack_slips import pack_slips
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
+from packlarder.reckon.settled import Settled, settle
 from packlarder.reckon.water_slips import component_slips, water_slips
 from packlarder.safety.case import DishCase
 from packlarder.safety.rule import Finding
@@ -27,6 +28,7 @@ class CheckedBook:
     book: Book
     components: Mapping[str, ComponentSums]
     plans: Mapping[str, DishPlan]
+    settled: Mapping[str, Settled]
     usual: Mapping[str, DishSums]
     cases: Mapping[str, DishCase]
     component_findings: Mapping[str, tuple[Finding, ...]]
@@ -43,6 +45,7 @@ def check_book(book: Book) -> CheckedBook:
     component_findings = {id: check_component(sums, household) for id, sums in components.items()}
     conditions = usual_conditions(household)
     plans: dict[str, DishPlan] = {}
+    settled: dict[str, Settled] = {}
     usual: dict[str, DishSums] = {}
     cases: dict[str, DishCase] = {}
     dish_findings: dict[str, tuple[Finding, ...]] = {}
@@ -51,7 +54,8 @@ def check_book(book: Book) -> CheckedBook:
         faults += wrong
         if plan is not None:
             plans[id] = plan
-            usual[id] = work_out(plan, household.servings, conditions, household.margins.fuel.base)
+            settled[id] = settle(plan, conditions)
+            (usual[id],) = work_out_each(settled[id], (household.servings,), household.margins.fuel.base)
             faults += _slips(plan, usual[id], wrong)
             cases[id] = DishCase(plan, usual[id], household)
             dish_findings[id] = check_dish(cases[id])
@@ -61,6 +65,7 @@ def check_book(book: Book) -> CheckedBook:
         book=book,
         components=components,
         plans=MappingProxyType(plans),
+        settled=MappingProxyType(settled),
         usual=MappingProxyType(usual),
         cases=MappingProxyType(cases),
         component_findings=MappingProxyType(component_findings),

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from types import MappingProxyType
 
-from packlarder.reckon.dish import usual_conditions, work_out_each
+from packlarder.reckon.dish import work_out_each
 from packlarder.safety import check_larger
 from packlarder.safety.whole import CheckedBook
 from packlarder.sheets import words
@@ -86,12 +86,11 @@ def usual_series(checked: CheckedBook, id: str) -> DishSeries:
 def dish_series(checked: CheckedBook, id: str, servings: Sequence[int] = SERVINGS) -> DishSeries:
     """Work out a dish for a row of servings under the household's usual conditions."""
     household = checked.book.household
-    conditions = usual_conditions(household)
     usual = household.servings if household.servings in servings else servings[0]
     return DishSeries(
         plan=checked.plans[id],
         household=household,
-        sums=work_out_each(checked.plans[id], servings, conditions, household.margins.fuel.base),
+        sums=work_out_each(checked.settled[id], servings, household.margins.fuel.base),
         usual=servings.index(usual),
     )
 
