@@ -285,14 +285,15 @@ def _too_short(step: PlannedStep, does: VerbFigures, raw: frozenset[Kind]) -> bo
 
 
 def _journey(index: int, part: _Part) -> Journey:
+    if part.unsafe_by is None:
+        return Journey(part.wet_at, part.cooked_at, part.last)
     uncooked = part.raw and part.unsafe_by == index and part.touched_at is None
-    touched = part.unsafe_by is not None and not uncooked
     return Journey(
         wet_at=part.wet_at,
         cooked_at=part.cooked_at,
         last=part.last,
         why=part.why if uncooked else None,
         why_at=part.why_at if uncooked else None,
-        touched_by=part.unsafe_by if touched else None,
-        touched_at=part.touched_at if touched else None,
+        touched_by=None if uncooked else part.unsafe_by,
+        touched_at=None if uncooked else part.touched_at,
     )
