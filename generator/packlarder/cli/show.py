@@ -28,7 +28,7 @@ def show(options: Options) -> int:
         return _faulty(worked, worked.faults)
     id = _dish_id(options.name, worked, checked.book)
     own = _about(id, worked, checked.book)
-    if has_errors(own) or id not in checked.plans:
+    if has_errors(own) or id not in checked.dishes:
         return _faulty(worked, own)
     if not worked.sound:
         say(texts.OTHER_FAULTS)
