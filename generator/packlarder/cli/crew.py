@@ -11,18 +11,18 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date
 from functools import partial
-from multiprocessing import get_all_start_methods
-from multiprocessing.connection import Connection
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol, TypeVar
 
 from packlarder.book.book import Book
-from packlarder.cli.mate import Mate
 from packlarder.cli.stages import BookRead, BookWorked, held, read, sheet_of
 from packlarder.faults import Fault
 from packlarder.safety.whole import CheckedBook, CheckedComponents, check_components, check_dishes, whole_book
 
 if TYPE_CHECKING:
+    from multiprocessing.connection import Connection
+
+    from packlarder.cli.mate import Mate
     from packlarder.publish.site import Progress
     from packlarder.sheets.book_sheet import BookSheet, Download
 
@@ -62,7 +62,7 @@ class Share:
 class Crew:
     """The process that speaks with people, and its mates. `checked` is the book, held against the rules."""
 
-    def __init__(self, own: Share, mates: Sequence[Mate]) -> None:
+    def __init__(self, own: Share, mates: "Sequence[Mate]") -> None:
         """Check the book together."""
         self._own = own
         self._mates = mates
@@ -110,14 +110,14 @@ def work_together(folder: Path, *, writes: bool = False) -> Iterator[tuple[BookW
     if found.book is None:
         yield held(folder, found, None), None
         return
-    if writes:
-        import packlarder.publish.site_shares  # noqa: F401 - before there are mates, so that it is loaded only once
+    if writes:  # before there are mates, so that it is loaded only once
+        import packlarder.publish.site_shares
+        import packlarder.sheets.book  # noqa: F401 - see above
     components = check_components(found.book)
     own, *others = (Share(found=found, components=components, ids=ids) for ids in _dealt(found.book))
     mates: list[Mate] = []
     with _dismissing(mates):
-        for share in others:
-            mates.append(Mate(partial(_help, share)))  # noqa: PERF401 - those that started end if another can not
+        mates.extend(map(_mate, others))
         crew = Crew(own, mates)
         yield held(folder, found, crew.checked), crew
 
@@ -131,13 +131,13 @@ def check_together(folder: Path) -> BookWorked:
 def _dealt(book: Book) -> list[tuple[str, ...]]:
     """Deal out the dishes of a book; the first process gets fewer, as it writes the pages of all components too."""
     ids, pages = tuple(book.dishes), len(book.dishes) + len(book.components)
-    hands = min(os.cpu_count() or 1, MOST) if len(ids) >= LARGE and "fork" in get_all_start_methods() else 1
+    hands = min(os.cpu_count() or 1, MOST) if len(ids) >= LARGE and hasattr(os, "fork") else 1
     own = max(0, pages // hands - len(book.components))
     return [ids[:own], *(ids[own + at :: hands - 1] for at in range(hands - 1))]
 
 
 @contextmanager
-def _dismissing(mates: Sequence[Mate]) -> Iterator[None]:
+def _dismissing(mates: "Sequence[Mate]") -> Iterator[None]:
     try:
         yield
     finally:
@@ -145,7 +145,13 @@ def _dismissing(mates: Sequence[Mate]) -> Iterator[None]:
             mate.dismiss()
 
 
-def _help(share: Share, pipe: Connection) -> None:
+def _mate(share: Share) -> "Mate":
+    from packlarder.cli.mate import Mate
+
+    return Mate(partial(_help, share))
+
+
+def _help(share: Share, pipe: "Connection") -> None:
     """Do what a mate does, step by step as its `Crew` asks; it is ended when there is nothing more to do."""
     from packlarder.publish.site_shares import build_dish_pages
 
