@@ -11,18 +11,17 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date
 from functools import partial
+from multiprocessing.connection import Connection
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol, TypeVar
 
 from packlarder.book.book import Book
+from packlarder.cli.mate import Mate
 from packlarder.cli.stages import BookRead, BookWorked, held, read, sheet_of
 from packlarder.faults import Fault
 from packlarder.safety.whole import CheckedBook, CheckedComponents, check_components, check_dishes, whole_book
 
 if TYPE_CHECKING:
-    from multiprocessing.connection import Connection
-
-    from packlarder.cli.mate import Mate
     from packlarder.publish.site import Progress
     from packlarder.sheets.book_sheet import BookSheet, Download
 
@@ -62,7 +61,7 @@ class Share:
 class Crew:
     """The process that speaks with people, and its mates. `checked` is the book, held against the rules."""
 
-    def __init__(self, own: Share, mates: "Sequence[Mate]") -> None:
+    def __init__(self, own: Share, mates: Sequence[Mate]) -> None:
         """Check the book together."""
         self._own = own
         self._mates = mates
@@ -80,8 +79,8 @@ class Crew:
         from packlarder.publish.site_shares import build_all_but
 
         others = self.checked.book.dishes.keys() - set(self._own.ids)
-        self._tell((theme, out))
         with _dismissing(self._mates):
+            self._tell((theme, out))
             faults = build_all_but(sheet, others, theme=theme, out=out, progress=progress)
             for mate in self._mates:
                 mate.hear()
@@ -117,7 +116,7 @@ def work_together(folder: Path, *, writes: bool = False) -> Iterator[tuple[BookW
     own, *others = (Share(found=found, components=components, ids=ids) for ids in _dealt(found.book))
     mates: list[Mate] = []
     with _dismissing(mates):
-        mates.extend(map(_mate, others))
+        mates.extend(Mate(partial(_help, share)) for share in others)
         crew = Crew(own, mates)
         yield held(folder, found, crew.checked), crew
 
@@ -137,7 +136,7 @@ def _dealt(book: Book) -> list[tuple[str, ...]]:
 
 
 @contextmanager
-def _dismissing(mates: "Sequence[Mate]") -> Iterator[None]:
+def _dismissing(mates: Sequence[Mate]) -> Iterator[None]:
     try:
         yield
     finally:
@@ -145,15 +144,8 @@ def _dismissing(mates: "Sequence[Mate]") -> Iterator[None]:
             mate.dismiss()
 
 
-def _mate(share: Share) -> "Mate":
-    from packlarder.cli.mate import Mate
-
-    return Mate(partial(_help, share))
-
-
-def _help(share: Share, pipe: "Connection") -> None:
+def _help(share: Share, pipe: Connection) -> None:
     """Do what a mate does, step by step as its `Crew` asks; it is ended when there is nothing more to do."""
-    from packlarder.publish.site_shares import build_dish_pages
 
     def swap(own: Mapping[str, T]) -> dict[str, T]:
         pipe.send(own)
@@ -164,5 +156,7 @@ def _help(share: Share, pipe: "Connection") -> None:
     day, downloads = pipe.recv()
     sheet = share.sheet(swap, checked, day, downloads)
     theme, out = pipe.recv()
+    from packlarder.publish.site_shares import build_dish_pages  # not for a check, which takes the mate no further
+
     build_dish_pages(sheet, share.ids, theme=theme, out=out)
     pipe.send(None)

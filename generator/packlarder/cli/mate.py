@@ -4,19 +4,10 @@ import os
 import signal
 import traceback
 from collections.abc import Callable
-from dataclasses import dataclass
 from multiprocessing import get_context, parent_process
 from multiprocessing.connection import Connection
 from threading import Thread
 from typing import Any
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Failure:
-    """What a mate says instead of an answer when it failed, which is a slip of ours."""
-
-    error: str
-    trace: str
 
 
 class Mate:
@@ -44,10 +35,8 @@ class Mate:
         except (EOFError, OSError):
             self._process.join()
             raise RuntimeError(f"a process that helps ended with {self._process.exitcode}") from None
-        if isinstance(word, _Failure):
-            failure = RuntimeError(word.error)
-            failure.add_note(word.trace)
-            raise failure
+        if isinstance(word, RuntimeError):
+            raise word
         return word
 
     def dismiss(self) -> None:
@@ -65,7 +54,9 @@ def _help(work: Callable[[Connection], None], pipe: Connection, far: Connection)
     try:
         work(pipe)
     except Exception as error:  # noqa: BLE001 - whatever it is, it is told to the one who is helped
-        pipe.send(_Failure(error=f"{type(error).__name__}: {error}", trace=traceback.format_exc()))
+        failure = RuntimeError(f"{type(error).__name__}: {error}")
+        failure.add_note(traceback.format_exc())
+        pipe.send(failure)
 
 
 def _end_with_the_helped() -> None:
