@@ -14,6 +14,7 @@ from pathlib import Path
 from tests.bench.as_markdown import as_markdown
 
 from packlarder.cli import stages
+from packlarder.cli.crew import work_together
 from packlarder.cli.entry import GARBAGE_EVERY
 from packlarder.disk.theme import theme_folder
 from packlarder.sheets.book_sheet import BookSheet
@@ -21,6 +22,7 @@ from packlarder.sheets.book_sheet import BookSheet
 DAY = date(2027, 6, 1)
 BOOKLET_DISHES = 40
 """Dishes of the booklet that is timed: pages of a longer one take as long each."""
+FAULTY = "the book of the bench has faults"
 Told = Mapping[str, float]
 
 
@@ -30,15 +32,16 @@ def check(folder: Path) -> Told:
 
     ended = main(["check", "--book", str(folder / "book")])
     if ended:
-        raise RuntimeError("the book of the bench has faults")
+        raise RuntimeError(FAULTY)
     return {}
 
 
 def site(folder: Path) -> Told:
     """Build the whole site, from the files on."""
-    from packlarder.publish.site_shares import build_site_in_shares
-
-    build_site_in_shares(_sheet(folder), theme=theme_folder(), out=folder / "site")
+    with work_together(folder / "book", writes=True) as (worked, crew):
+        if crew is None or not worked.sound:
+            raise RuntimeError(FAULTY)
+        crew.write_site(crew.sheet(DAY), theme=theme_folder(), out=folder / "site")
     return {"pages": float(sum(1 for _ in (folder / "site").rglob("*.html")))}
 
 
@@ -99,8 +102,8 @@ JOBS: Mapping[str, Callable[[Path], Told]] = {
 def _sheet(folder: Path) -> BookSheet:
     worked = stages.work_out(folder / "book")
     if worked.checked is None or not worked.sound:
-        raise RuntimeError("the book of the bench has faults")
-    return stages.sheet_of(worked, worked.checked, DAY)
+        raise RuntimeError(FAULTY)
+    return stages.sheet_of(worked.read, worked.checked, DAY)
 
 
 def main(job: str, folder: str) -> None:

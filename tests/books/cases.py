@@ -82,7 +82,7 @@ def as_read(worked: CheckedBook) -> str:
 
 
 def _parts(worked: CheckedBook, id: str) -> Iterator[str]:
-    for part in worked.plans[id].parts:
+    for part in worked.dishes[id].plan.parts:
         yield f"  part {part.called}: {part.component.id}, {part.dry_g:.1f} g"
 
 

@@ -54,7 +54,7 @@ class Case:
         if self.component is not None:
             return check_component(self.component, self.household)
         assert self.plan is not None
-        return check_dish(self.plan, self.sums, self.household)
+        return check_dish(DishCase(self.plan, self.sums, self.household))
 
     def hits(self, rule: Rule) -> list[Hit]:
         """Hold it against one rule."""

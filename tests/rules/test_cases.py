@@ -5,7 +5,8 @@ from pathlib import Path
 import pytest
 from tests.rules.build import CASES, case_files, read_case
 
-from packlarder.safety import RULES, Rule, Shows
+from packlarder.reckon.records import DishPlan
+from packlarder.safety import RULES, DishRule, Rule, Shows
 from packlarder.safety.texts import MOST_WORDS
 
 FIRES, QUIET = "fires", "quiet"
@@ -46,3 +47,16 @@ def test_case(path: Path) -> None:
         assert case.says in finding.text
         if rule.shows is not Shows.PAGE or finding.severity == "note":
             assert len(finding.text.split()) <= MOST_WORDS
+
+
+def test_what_only_raw_food_brings_keeps_still_without_any() -> None:
+    """Rules that no dish without RAW is asked would keep still there anyway, in every case there is."""
+    without = [case for case in map(read_case, case_files()) if case.plan is not None and not _holds_raw(case.plan)]
+    of_raw = [rule for rule in RULES if isinstance(rule, DishRule) and rule.of_raw]
+    assert len(without) > 10
+    assert len(of_raw) > 10
+    assert [rule.id for rule in of_raw for case in without if case.hits(rule)] == []
+
+
+def _holds_raw(plan: DishPlan) -> bool:
+    return any(part.component.raw for part in plan.parts)

@@ -7,7 +7,9 @@ from tests.rules.build import DISH, FUEL_MARGIN, Case, build
 
 from packlarder.faults import Fault, Severity, Spot, has_errors
 from packlarder.reckon.dish import usual_conditions, work_out_each
+from packlarder.reckon.settled import settle
 from packlarder.safety import (
+    DishCase,
     Finding,
     Shows,
     check_dish,
@@ -149,9 +151,9 @@ def for_more(beef_g: int, minutes: int = 25) -> tuple[Finding, ...]:
         """
     )
     assert case.plan is not None
-    each = work_out_each(case.plan, range(1, 13), usual_conditions(case.household), FUEL_MARGIN)
+    each = work_out_each(settle(case.plan, usual_conditions(case.household)), range(1, 13), FUEL_MARGIN)
     assert "over-two-hours" not in case.fired()  # for two it takes well under an hour
-    return check_larger(case.plan, each, case.household)
+    return check_larger(DishCase(case.plan, case.sums, case.household), each)
 
 
 def test_large_groups_are_told_once_from_how_many_on() -> None:
@@ -178,8 +180,8 @@ def test_egg_for_many_is_mixed_by_shares() -> None:
     )
     assert case.plan is not None
     assert "egg-by-shares" not in case.fired()
-    each = work_out_each(case.plan, range(1, 13), usual_conditions(case.household), FUEL_MARGIN)
-    told = check_larger(case.plan, each, case.household)
+    each = work_out_each(settle(case.plan, usual_conditions(case.household)), range(1, 13), FUEL_MARGIN)
+    told = check_larger(DishCase(case.plan, case.sums, case.household), each)
     [egg] = [finding for finding in told if finding.rule.id == "egg-by-shares"]
     first = int(egg.words["servings"])
     assert first > 2
@@ -191,8 +193,8 @@ def test_what_holds_for_the_usual_servings_is_not_told_again() -> None:
     case = build("dish: {parts: [chicken: 9 g], steps: [soak: chicken, {boil: chicken, in: 1 L, for: 130 min}]}")
     assert case.plan is not None
     assert "over-two-hours" in case.fired()
-    each = work_out_each(case.plan, (2, 3), usual_conditions(case.household), FUEL_MARGIN)
-    assert check_larger(case.plan, each, case.household) == ()
+    each = work_out_each(settle(case.plan, usual_conditions(case.household)), (2, 3), FUEL_MARGIN)
+    assert check_larger(DishCase(case.plan, case.sums, case.household), each) == ()
 
 
 @pytest.mark.parametrize("text", [STEEPED_EGG, PANCAKES])
@@ -200,7 +202,7 @@ def test_dish_without_sums_is_checked_too(text: str) -> None:
     """A dish that could not be worked out is followed all the same; only its clock and temperatures are missing."""
     case = build(text)
     assert case.plan is not None
-    without = check_dish(case.plan, None, case.household)
+    without = check_dish(DishCase(case.plan, None, case.household))
     assert {one.code for one in faults_of(without)} == {one.code for one in faults_of(case.findings())}
     assert all("{" not in finding.text for finding in without)
 
@@ -213,6 +215,6 @@ def test_many_dishes_in_little_time() -> None:
     for _ in range(3):
         start = time.process_time()
         for _ in range(1000):
-            check_dish(case.plan, case.sums, case.household)
+            check_dish(DishCase(case.plan, case.sums, case.household))
         spent.append(time.process_time() - start)
     assert min(spent) < 0.5

@@ -55,7 +55,7 @@ def demo(id: str) -> Demo:
     """Work out one dish."""
     book = checked()
     series = dish_series(book, id)
-    findings = book.dish_findings[id]
+    findings = book.dishes[id].findings
     return Demo(series=series, sheet=dish_sheet(series, findings), findings=findings)
 
 

@@ -37,7 +37,7 @@ def packs(rows: tuple[PackRow, ...]) -> list[PackRow]:
 def test_there_are_dishes() -> None:
     """The demo book has at least twenty, or the tests below would look at nothing."""
     assert len(dish_ids()) >= 20
-    assert set(dish_ids()) == set(checked().plans)
+    assert set(dish_ids()) == set(checked().dishes)
 
 
 @every_dish

@@ -2,14 +2,15 @@
 
 from tests.sheets.demo import demo
 
-from packlarder.reckon.records import PartSums, StepSums
-from packlarder.sheets.dish_series import PartColumns, StepColumns
+from packlarder.reckon.records import PartSums, StepSums, WaterSums
+from packlarder.sheets.columns import PartColumns, StepColumns, WaterColumns
 
 
 def test_columns_have_the_fields_of_the_sums() -> None:
     """They are filled by place, so the order must be the same."""
     assert PartColumns._fields == PartSums._fields
     assert StepColumns._fields == StepSums._fields
+    assert WaterColumns._fields == WaterSums._fields
 
 
 def test_a_row_holds_the_sums_of_all_servings() -> None:

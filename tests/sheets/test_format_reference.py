@@ -205,7 +205,7 @@ def test_the_examples_make_a_sound_book(checkout: Path) -> None:
     assert book.book.pages["how-we-pack"].startswith("# How we pack")
     checked = check_book(book.book)
     assert [fault.message for fault in checked.faults if fault.severity is Severity.ERROR] == []
-    assert checked.usual["beef-and-leek-noodles"].water.carry_ml > 0
+    assert checked.dishes["beef-and-leek-noodles"].usual.water.carry_ml > 0
 
 
 @pytest.mark.parametrize("id", CLOSED)

@@ -16,6 +16,7 @@ from packlarder.reckon.components import reckon_components
 from packlarder.reckon.dish import usual_conditions, work_out, work_out_each
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, Conditions, DishPlan, DishSums
+from packlarder.reckon.settled import settle
 
 DISH = "dish"
 FUEL_MARGIN = 0.15
@@ -143,7 +144,7 @@ class Worked:
 
     def each(self, servings: Sequence[int], **conditions: float) -> tuple[DishSums, ...]:
         """Work the dish out for a row of servings."""
-        return work_out_each(self.planned, servings, self.conditions(**conditions), FUEL_MARGIN)
+        return work_out_each(settle(self.planned, self.conditions(**conditions)), servings, FUEL_MARGIN)
 
     def conditions(self, **others: float) -> Conditions:
         """Give the usual conditions, with others in their place."""

@@ -1,7 +1,6 @@
 """A dish that lies among the components, or a component that lies among the dishes."""
 
 from collections.abc import Mapping
-from pathlib import PurePosixPath
 
 from packlarder.book.base import in_words
 from packlarder.book.book import COMPONENTS_FOLDER, DISHES_FOLDER
@@ -25,10 +24,10 @@ _OTHERS = {
 
 def misplaced(file: str, value: Mapping[str, Node]) -> Fault | None:
     """Tell of a file that by its keys belongs into the other folder; it needs no other fault."""
-    path = PurePosixPath(file)
-    if str(path.parent) not in _OTHERS:
+    around, _, name = file.rpartition("/")
+    if around not in _OTHERS:
         return None
-    kind, folder, theirs, ours = _OTHERS[str(path.parent)]
+    kind, folder, theirs, ours = _OTHERS[around]
     found = [key for key in value if key in theirs]
     if len(found) < ENOUGH or len(found) <= sum(key in ours for key in value):
         return None
@@ -36,5 +35,5 @@ def misplaced(file: str, value: Mapping[str, Node]) -> Fault | None:
         place=Place(file=file, path=(found[0],), spot=Spot.KEY),
         code=CODE,
         message=f"this reads like a {kind}; {folder} live in {folder}/",
-        help=f"move the file to {folder}/{path.name}",
+        help=f"move the file to {folder}/{name}",
     )

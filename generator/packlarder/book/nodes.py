@@ -7,20 +7,21 @@ from typing import TypeAlias
 
 from yaml.events import (
     AliasEvent,
-    CollectionEndEvent,
+    CollectionStartEvent,
     DocumentStartEvent,
     Event,
+    MappingEndEvent,
     MappingStartEvent,
+    NodeEvent,
     ScalarEvent,
-    SequenceStartEvent,
+    SequenceEndEvent,
 )
 
 from packlarder.book.strict import refused
 from packlarder.book.strict.events import PARSER_ERRORS, events
-from packlarder.book.strict.explain import explain
 from packlarder.book.strict.second_look import look_again, look_at_odd_scalar
 from packlarder.book.strict.source import first_unwelcome, lines_of, text_of
-from packlarder.faults import Fault, KeyPath, Place, Severity
+from packlarder.faults import Fault, Key, Place, Severity
 
 DEPTH_CAP = 20
 NODE_CAP = 20_000
@@ -43,6 +44,8 @@ class Read:
 
     value: dict[str, Node] | None
     faults: tuple[Fault, ...] = ()
+    has_empty: bool = False
+    """whether a key has nothing behind it"""
 
 
 def read_yaml(file: str, data: bytes) -> Read:
@@ -53,25 +56,12 @@ def read_yaml(file: str, data: bytes) -> Read:
     return _Builder(file, text).read()
 
 
-class _Frame:
-    """A mapping or list that is still being filled, and the key that waits for its value."""
+class _Unreadable(Exception):
+    """Nothing can be read of a file, for this fault."""
 
-    __slots__ = ("into", "key", "twice")
-
-    def __init__(self, into: "list[Node] | dict[str, Node]") -> None:
-        self.into = into
-        self.key: str | None = None
-        self.twice = False
-
-    def put(self, value: Node) -> None:
-        """Take a value: as the next item, or under the key that waits; what stands under a key twice is let go."""
-        if isinstance(self.into, list):
-            self.into.append(value)
-            return
-        if not self.twice and self.key is not None:
-            self.into[self.key] = value
-        self.key = None
-        self.twice = False
+    def __init__(self, fault: Fault) -> None:
+        super().__init__(fault.message)
+        self.fault = fault
 
 
 class _Builder:
@@ -80,27 +70,27 @@ class _Builder:
     def __init__(self, file: str, text: str) -> None:
         self.file = file
         self.text = text
+        self.events = events(text)
         self.faults: list[Fault] = []
-        self.root: list[Node] = []
-        self.frame = _Frame(self.root)
-        self.around: list[_Frame] = []
+        self.around: list[Key] = []  # the number of the document, and the keys that lead from there to what is read
         self.nodes = 0
+        self.has_empty = False
         self.misled = False
 
     def read(self) -> Read:
         """Read the whole text."""
         try:
-            for event in events(self.text):
-                stop = self._scalar(event) if isinstance(event, ScalarEvent) else self._take(event)
-                if stop:
-                    return self._unreadable(stop)
+            root = self._document()
+        except _Unreadable as stop:
+            return self._unreadable(stop.fault)
         except PARSER_ERRORS as error:
+            from packlarder.book.strict.explain import explain  # most books never need it
+
             return self._unreadable(explain(self.file, self.text, error))
-        root = self.root[0] if self.root else None
         if not isinstance(root, dict):
             return self._unreadable(refused.no_mapping(self.file, self.text, root))
         self._doubt(look_again(self.file, self.text))
-        return Read(value=None if self.misled else root, faults=tuple(self.faults))
+        return Read(value=None if self.misled else root, faults=tuple(self.faults), has_empty=self.has_empty)
 
     def _doubt(self, faults: Iterable[Fault]) -> None:
         """Take faults of what the parser read otherwise than it was meant; an error among them spoils the data."""
@@ -112,80 +102,96 @@ class _Builder:
         """End the reading; a fault that follows from a doubt is not told beside it."""
         return Read(value=None, faults=tuple(self.faults) if self.misled else (*self.faults, fault))
 
-    def _take(self, event: Event) -> Fault | None:
-        if isinstance(event, MappingStartEvent):
-            return self._open(event, {})
-        if isinstance(event, SequenceStartEvent):
-            return self._open(event, [])
-        if isinstance(event, CollectionEndEvent):
-            full, self.frame = self.frame.into, self.around.pop()
-            self.frame.put(full)
-        elif isinstance(event, AliasEvent):
-            return refused.alias(self.file, event)
-        elif isinstance(event, DocumentStartEvent):
-            return self._document(event)
-        return None
+    def _document(self) -> Node:
+        """Read the one document that a file may hold."""
+        documents: list[Node] = []
+        for event in self.events:
+            if isinstance(event, NodeEvent):
+                documents.append(self._node(event, len(documents)))
+            elif isinstance(event, DocumentStartEvent):
+                self._begin(event, is_first=not documents)
+        return documents[0] if documents else None
 
-    def _scalar(self, event: ScalarEvent) -> Fault | None:
-        if event.anchor or event.tag:
-            return refused.anchor_or_tag(self.file, event)
-        self.nodes += 1
-        if self.nodes > NODE_CAP:
-            return refused.too_many(self.file, event, NODE_CAP)
-        value: str = event.value
-        is_key = self.frame.key is None and isinstance(self.frame.into, dict)
-        if not event.style:
-            if not value.isascii() or " - " in value:
-                self._doubt(look_at_odd_scalar(self.file, self.text, event, is_key=is_key))
-        elif event.style == '"' and (character := first_unwelcome(value)):
-            return refused.escaped(self.file, event, character)
-        if is_key:
-            return self._key(event, value)
-        if "\n" in value and event.style != "|":
-            value = _paragraphs(value)
-        self.frame.put(value if value or event.style else None)
-        return None
-
-    def _key(self, event: ScalarEvent, key: str) -> Fault | None:
-        if key == MERGE_KEY or not key:
-            return refused.merge(self.file, event) if key else refused.empty_key(self.file, event)
-        frame = self.frame
-        if key in frame.into:
-            frame.twice = True
-            self.faults.append(refused.twice(self.file, event, (*self._path(), key)))
-        frame.key = key
-        return None
-
-    def _open(
-        self, event: MappingStartEvent | SequenceStartEvent, into: "list[Node] | dict[str, Node]"
-    ) -> Fault | None:
-        if event.anchor or event.tag:
-            return refused.anchor_or_tag(self.file, event)
-        frame = self.frame
-        if frame.key is None and isinstance(frame.into, dict):
-            return refused.key_is_no_text(self.file, event)
-        self.nodes += 1
-        if self.nodes > NODE_CAP:
-            return refused.too_many(self.file, event, NODE_CAP)
-        if len(self.around) >= DEPTH_CAP:
-            return refused.too_deep(self.file, event, DEPTH_CAP)
-        self.around.append(frame)
-        self.frame = _Frame(into)
-        return None
-
-    def _document(self, event: DocumentStartEvent) -> Fault | None:
-        if self.root:
-            return refused.second_document(refused.place_of(self.file, event))
+    def _begin(self, event: DocumentStartEvent, *, is_first: bool) -> None:
+        if not is_first:
+            raise _Unreadable(refused.second_document(refused.place_of(self.file, event)))
         directive = _DIRECTIVE.match(self.text) if event.explicit else None
-        if directive is None:
-            return None
-        line = len(lines_of(directive.group()))
-        return refused.directive(Place(file=self.file, line=line, column=1, length=len(directive["words"].rstrip())))
+        if directive is not None:
+            line, length = len(lines_of(directive.group())), len(directive["words"].rstrip())
+            raise _Unreadable(refused.directive(Place(file=self.file, line=line, column=1, length=length)))
 
-    def _path(self) -> KeyPath:
-        """Give the keys that lead to the mapping or list that is being filled."""
-        inside = self.around[1:]
-        return tuple(len(frame.into) if isinstance(frame.into, list) else frame.key or "" for frame in inside)
+    def _node(self, event: Event, at: Key) -> Node:
+        """Read what begins with an event; `at` is its key or number in what is around it."""
+        if isinstance(event, ScalarEvent):
+            text = self._scalar(event, is_key=False)
+            if "\n" in text and event.style != "|":
+                return _paragraphs(text)
+            return text if text or event.style else None
+        self._open(event)
+        self.around.append(at)
+        inside = self._mapping() if isinstance(event, MappingStartEvent) else self._list()
+        self.around.pop()
+        return inside
+
+    def _list(self) -> list[Node]:
+        items: list[Node] = []
+        while not isinstance(event := next(self.events), SequenceEndEvent):
+            items.append(self._node(event, len(items)))
+        return items
+
+    def _mapping(self) -> dict[str, Node]:
+        """Read keys and their values; what stands under a key a second time is let go."""
+        mapping: dict[str, Node] = {}
+        while isinstance(event := next(self.events), ScalarEvent):
+            key = self._key(event)
+            if twice := key in mapping:
+                self.faults.append(refused.twice(self.file, event, (*self.around[1:], key)))
+            value = self._node(next(self.events), key)
+            if not twice:
+                mapping[key] = value
+                self.has_empty = self.has_empty or value is None
+        if not isinstance(event, MappingEndEvent):
+            self._refuse_marks(event)
+            raise _Unreadable(refused.key_is_no_text(self.file, event))
+        return mapping
+
+    def _key(self, event: ScalarEvent) -> str:
+        key = self._scalar(event, is_key=True)
+        if key == MERGE_KEY or not key:
+            raise _Unreadable(refused.merge(self.file, event) if key else refused.empty_key(self.file, event))
+        return key
+
+    def _scalar(self, event: ScalarEvent, *, is_key: bool) -> str:
+        """Give a single text, once it was looked at for what may not stand in it."""
+        if event.anchor or event.tag:
+            raise _Unreadable(refused.anchor_or_tag(self.file, event))
+        self._count(event)
+        text: str = event.value
+        if not event.style:
+            if not text.isascii() or " - " in text:
+                self._doubt(look_at_odd_scalar(self.file, self.text, event, is_key=is_key))
+        elif event.style == '"' and (character := first_unwelcome(text)):
+            raise _Unreadable(refused.escaped(self.file, event, character))
+        return text
+
+    def _open(self, event: Event) -> None:
+        """Let a list or mapping begin."""
+        self._refuse_marks(event)
+        self._count(event)
+        if len(self.around) >= DEPTH_CAP:
+            raise _Unreadable(refused.too_deep(self.file, event, DEPTH_CAP))
+
+    def _refuse_marks(self, event: Event) -> None:
+        """Refuse `*name`, and `&name` and `!name` before a list or mapping."""
+        if isinstance(event, AliasEvent):
+            raise _Unreadable(refused.alias(self.file, event))
+        if isinstance(event, CollectionStartEvent) and (event.anchor or event.tag):
+            raise _Unreadable(refused.anchor_or_tag(self.file, event))
+
+    def _count(self, event: Event) -> None:
+        self.nodes += 1
+        if self.nodes > NODE_CAP:
+            raise _Unreadable(refused.too_many(self.file, event, NODE_CAP))
 
 
 def _paragraphs(folded: str) -> str:

@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Annotated
 
 from pydantic import GetCoreSchemaHandler, model_validator
@@ -26,6 +27,7 @@ class Take:
 _TAKE = re.compile(r"(?P<worth>worth\s+)?(?P<amount>.+?)(?P<fresh>\s+fresh)?(?P<each>\s+each)?(?P<late>\s+fresh)?")
 
 
+@lru_cache(maxsize=4096)
 def read_take(text: str) -> Take:
     """Read `60 g`, `worth 150 g fresh`, `75 g each`; raises slip(...) for what is none of them."""
     found = _TAKE.fullmatch(text)

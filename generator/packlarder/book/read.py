@@ -1,7 +1,7 @@
 """From the bytes of a book's files to a Book, or to all that is wrong with them."""
 
 import unicodedata
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import PurePosixPath
 from types import MappingProxyType
@@ -143,39 +143,44 @@ def _one(model: type[ModelT], file: str, data: bytes, faults: list[Fault]) -> Mo
         faults.append(stray)
         return None
     made = validate(model, file, read.value)
-    told = with_empty_values(file, read.value, made if isinstance(made, tuple) else ())
+    told = made if isinstance(made, tuple) else ()
+    if read.has_empty:
+        told = with_empty_values(file, read.value, told)
     faults += (*told, *split_sentences(file, data))
     return None if told or isinstance(made, tuple) else made
 
 
 def _folder(model: type[M], folder: str, files: Mapping[str, bytes], faults: list[Fault]) -> dict[str, M]:
     found: dict[str, M] = {}
-    for file in sorted(files):
-        path = PurePosixPath(file)
-        if path.parent != PurePosixPath(folder) or path.suffix != YAML:
-            continue
-        if not _is_id(path.stem):
-            faults.append(_bad_id(file, path.stem))
+    for file, stem in _stems(files, folder, YAML):
+        if not _is_id(stem):
+            faults.append(_bad_id(file, stem))
             continue
         one = _one(model, file, files[file], faults)
         if one is not None:
-            found[path.stem] = one
+            found[stem] = one
     return found
 
 
 def _pages(files: Mapping[str, bytes], faults: list[Fault]) -> dict[str, str]:
     pages: dict[str, str] = {}
-    for file in sorted(files):
-        path = PurePosixPath(file)
-        if path.parent == PurePosixPath(PAGES_FOLDER) and path.suffix == MARKDOWN:
-            text = text_of(file, files[file])
-            if isinstance(text, Fault):
-                faults.append(text)
-            elif not _is_id(path.stem):
-                faults.append(_bad_id(file, path.stem))
-            else:
-                pages[path.stem] = text
+    for file, stem in _stems(files, PAGES_FOLDER, MARKDOWN):
+        text = text_of(file, files[file])
+        if isinstance(text, Fault):
+            faults.append(text)
+        elif not _is_id(stem):
+            faults.append(_bad_id(file, stem))
+        else:
+            pages[stem] = text
     return pages
+
+
+def _stems(files: Iterable[str], folder: str, suffix: str) -> Iterator[tuple[str, str]]:
+    """Give the files of a folder that end so, in order, each with its name without that ending."""
+    for file in sorted(files):
+        around, _, name = file.rpartition("/")
+        if around == folder and name.endswith(suffix) and name != suffix:
+            yield file, name.removesuffix(suffix)
 
 
 def _is_id(stem: str) -> bool:
@@ -197,6 +202,8 @@ def _strays(files: Mapping[str, bytes]) -> list[Fault]:
     """Find files that are meant for the book and are not read, for how they end: `dishes/soup.yml`, `SOUP.YAML`."""
     faults: list[Fault] = []
     for file in sorted(files):
+        if file.endswith((YAML, MARKDOWN)):
+            continue
         path = PurePosixPath(file)
         suffix = ENDS.get(path.suffix.lower())
         if suffix not in (None, path.suffix) and str(path.parent) in (*FOLDERS, "."):

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Mapping
 from enum import StrEnum
+from functools import cached_property
 
 from pydantic import model_validator
 
@@ -115,7 +116,7 @@ class Step(BookModel):
 
     @model_validator(mode="after")
     def _one_verb(self) -> "Step":
-        named = [verb for verb in Verb if getattr(self, verb.replace(" ", "_")) is not None]
+        named = [verb for verb, field in _FIELDS.items() if getattr(self, field) is not None]
         if not named:
             verbs = ", ".join(f"`{verb}`" for verb in Verb)
             raise slip("one-verb", "no verb says what to do in this step", f"name one of {verbs}")
@@ -126,26 +127,29 @@ class Step(BookModel):
 
     @model_validator(mode="after")
     def _fitting_keys(self) -> "Step":
+        fitting = FITTING[self.verb]
         for key, value in (("in", self.in_), ("with", self.with_), ("for", self.for_), ("to", self.to)):
-            if value is not None and key not in FITTING[self.verb]:
+            if value is not None and key not in fitting:
                 message = f"`{key}` says nothing in a step with `{self.verb}`"
                 raise slip("key-without-use", message, _MEANT[key], at=(key,), spot=Spot.KEY)
         return self
 
-    @property
+    @cached_property
     def verb(self) -> Verb:
         """Give the verb."""
-        return next(verb for verb in Verb if getattr(self, verb.replace(" ", "_")) is not None)
+        return next(verb for verb, field in _FIELDS.items() if getattr(self, field) is not None)
 
     @property
     def parts(self) -> tuple[str, ...]:
         """Give the names of the parts it works on; none for `drain` and `wait`."""
-        found = getattr(self, self.verb.replace(" ", "_"))
+        found = getattr(self, _FIELDS[self.verb])
         return found if isinstance(found, tuple) else ()
 
 
 def _verb_with_parts(written: Mapping[str, object]) -> None:
     """Raise slip(...) for a verb with nothing behind it."""
+    if None not in written.values():
+        return
     for verb in Verb:
         if verb in written and written[verb] is None:
             help = f"write it behind the verb, like `{verb}: {_EXAMPLES.get(verb, 'leek rings')}`"
@@ -154,9 +158,11 @@ def _verb_with_parts(written: Mapping[str, object]) -> None:
 
 def _sentence_with_signs(written: Mapping[str, object]) -> None:
     """Raise slip(...) for a sentence that a colon or braces made a group of keys."""
+    if not written.keys().isdisjoint(_FIELDS):
+        return
     first, value = next(iter(written.items()), ("", None))
     is_sentence = isinstance(value, str) and bool(_SENTENCE.search(value))
-    if not (is_sentence or " " in first or first[:1].isupper()) or any(verb in written for verb in Verb):
+    if not (is_sentence or " " in first or first[:1].isupper()):
         return
     if closest(first, map(in_words, Step.model_fields), least=_SURE if is_sentence else _LIKELY):
         return
@@ -167,6 +173,8 @@ def _sentence_with_signs(written: Mapping[str, object]) -> None:
     raise slip("sentence-with-signs", message, "put the whole sentence in quotes", at=(first,), spot=Spot.KEY)
 
 
+_FIELDS: Mapping[Verb, str] = {verb: verb.replace(" ", "_") for verb in Verb}
+"""The field that holds what stands after each verb."""
 _SENTENCE = re.compile(r"[.!?]$|(\S+\s+){3}\S")
 """What a value looks like that goes on with a sentence: a stop at its end, or four words."""
 _LIKELY, _SURE = 0.6, 0.75

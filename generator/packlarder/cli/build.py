@@ -3,14 +3,16 @@
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 
 from packlarder.cli import texts
 from packlarder.cli.console import progress, say, show_faults
+from packlarder.cli.crew import Crew, work_together
 from packlarder.cli.downloads import PRINT, downloads
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.schemas import write_schemas
-from packlarder.cli.stages import DEFAULT_BOOK, BookWorked, book_folder, day_of, sheet_of, work_out
+from packlarder.cli.stages import DEFAULT_BOOK, BookWorked, book_folder, day_of
 from packlarder.disk.theme import theme_folder
 from packlarder.disk.writing import refusal, whole_or_nothing
 from packlarder.faults import Fault, has_errors
@@ -46,16 +48,20 @@ def build(options: Options) -> int:
     reason = refusal(out, folder)
     if reason:
         raise Misuse(f"{reason}.")
-    worked = work_out(folder)
-    if worked.checked is None or not worked.sound:
-        return _stopped(worked, worked.faults, out)
-    write_schemas(folder, worked.checked.book)
-    household = worked.checked.book.household
-    day = day_of(options, worked.checked.book)
-    sheet = sheet_of(worked, worked.checked, day, downloads(household.print))
+    with work_together(folder, writes=True) as (worked, crew):
+        if crew is None or not worked.sound:
+            return _stopped(worked, worked.faults, out)
+        write_schemas(folder, crew.checked.book)
+        return _build(worked, crew, day_of(options, crew.checked.book), out)
+
+
+def _build(worked: BookWorked, crew: Crew, day: date, out: Path) -> int:
+    """Write all outputs of a sound book."""
+    sizes = crew.checked.book.household.print
+    sheet = crew.sheet(day, downloads(sizes))
     try:
         with whole_or_nothing(out) as fresh:
-            found = _write(jobs(sheet, sizes=household.print, theme=theme_folder(), out=fresh))
+            found = _write(jobs(sheet, crew, sizes=sizes, theme=theme_folder(), out=fresh))
     except _Stopped as stopped:
         return _stopped(worked, (*worked.faults, *stopped.faults), out)
     faults = (*worked.faults, *found)
@@ -70,16 +76,15 @@ def default_out(book: Path) -> Path:
     return book.parent / (DEFAULT_OUT if book.name == DEFAULT_BOOK else f"{book.name}-out")
 
 
-def jobs(sheet: BookSheet, *, sizes: tuple[str, ...], theme: Path, out: Path) -> Iterator[Job]:
+def jobs(sheet: BookSheet, crew: Crew, *, sizes: tuple[str, ...], theme: Path, out: Path) -> Iterator[Job]:
     """Give the outputs of a book in the order in which they are written."""
     from packlarder.publish.data import build_data
     from packlarder.publish.ebook import build_ebook
     from packlarder.publish.paper import build_booklets
     from packlarder.publish.single import build_single
-    from packlarder.publish.site_shares import build_site_in_shares
 
     def site(told: Told) -> tuple[Fault, ...]:
-        return build_site_in_shares(sheet, theme=theme, out=out, progress=lambda done, of: told(done / of))
+        return crew.write_site(sheet, theme=theme, out=out, progress=lambda done, of: told(done / of))
 
     def booklet(size: str) -> Job:
         return Job(

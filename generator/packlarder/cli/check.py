@@ -7,8 +7,9 @@ from typing import TypedDict
 from packlarder.book.show_faults import Record, as_records
 from packlarder.cli import texts
 from packlarder.cli.console import print_json, show_faults
+from packlarder.cli.crew import check_together
 from packlarder.cli.options import Options
-from packlarder.cli.stages import BookRead, BookWorked, book_folder, work_out
+from packlarder.cli.stages import BookRead, BookWorked, book_folder
 from packlarder.faults import Severity, has_errors
 
 
@@ -24,7 +25,7 @@ class Checked(TypedDict):
 
 def check(options: Options) -> int:
     """Say everything that is wrong; 1 if any of it is an error."""
-    worked = work_out(book_folder(options))
+    worked = check_together(book_folder(options))
     if options.json:
         print_json(json.dumps(_checked(worked), ensure_ascii=False, indent=2))
     else:

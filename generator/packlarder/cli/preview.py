@@ -87,7 +87,7 @@ class Preview:
             self._news.wait_for(lambda: self.changed_ms != since_ms, most_s)
 
     def _build(self, worked: BookWorked, checked: CheckedBook, *, anew: bool) -> tuple[Fault, ...]:
-        sheet = sheet_of(worked, checked, day_of(self.options, checked.book))
+        sheet = sheet_of(worked.read, checked, day_of(self.options, checked.book))
         before, self._shown = self._shown, Shown(checked=checked, sheet=sheet, texts=worked.read.files.texts)
         only = None if anew or before is None else self._changed(before, self._shown)
         write_schemas(self.folder, checked.book)
@@ -102,7 +102,7 @@ class Preview:
         if before.sheet.photos != after.sheet.photos:
             return None
         # What the usual servings do not show may still differ at others.
-        touched = {f"dishes/{id}.html" for id in after.checked.plans if _differs(id, before, after)}
+        touched = {f"dishes/{id}.html" for id in after.checked.dishes if _differs(id, before, after)}
         return changed_pages(before.sheet, after.sheet, words) | (touched & now)
 
     def no_page(self, path: str) -> str:
@@ -142,7 +142,7 @@ class Preview:
 
 def _differs(id: str, before: Shown, after: Shown) -> bool:
     """Tell whether the file of a dish, of a component in it, or what holds for all dishes is not what it was."""
-    parts = (component_place(part.component.id).file for part in after.checked.plans[id].parts)
+    parts = (component_place(part.component.id).file for part in after.checked.dishes[id].plan.parts)
     files = (HOUSEHOLD_FILE, FOODS_FILE, dish_place(id).file, *parts)
     return any(before.texts.get(file) != after.texts.get(file) for file in files)
 

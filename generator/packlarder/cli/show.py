@@ -11,7 +11,7 @@ from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_sheet import plain_sheet
 from packlarder.cli.stages import BookWorked, book_folder, day_of, edition_of, work_out
 from packlarder.faults import Fault, has_errors
-from packlarder.safety import check_dish
+from packlarder.safety import DishCase, check_dish
 from packlarder.safety.whole import CheckedBook
 from packlarder.sheets.book import dish_series
 from packlarder.sheets.data import dish_data
@@ -28,7 +28,7 @@ def show(options: Options) -> int:
         return _faulty(worked, worked.faults)
     id = _dish_id(options.name, worked, checked.book)
     own = _about(id, worked, checked.book)
-    if has_errors(own) or id not in checked.plans:
+    if has_errors(own) or id not in checked.dishes:
         return _faulty(worked, own)
     if not worked.sound:
         say(texts.OTHER_FAULTS)
@@ -39,7 +39,7 @@ def show(options: Options) -> int:
 def _print(id: str, options: Options, worked: BookWorked, checked: CheckedBook) -> None:
     household = checked.book.household
     dish = dish_series(checked, id, (options.servings or household.servings,))
-    sheet = dish_sheet(dish, check_dish(dish.plan, dish.sums[0], household))
+    sheet = dish_sheet(dish, check_dish(DishCase(dish.plan, dish.sums[0], household)))
     day = day_of(options, checked.book)
     edition = edition_of(worked.read.files, day)
     if options.json:

@@ -1,6 +1,7 @@
 """The order of stages: files, a book, its sums held against the rules, its sheet. Prints nothing."""
 
 import hashlib
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
@@ -17,6 +18,7 @@ from packlarder.safety.whole import CheckedBook, check_book
 
 if TYPE_CHECKING:
     from packlarder.sheets.book_sheet import BookSheet, Download
+    from packlarder.sheets.indexes import IndexedDish
 
 DEFAULT_BOOK = "recipes"
 EDITION_DIGITS = 8
@@ -76,9 +78,13 @@ def read(folder: Path) -> BookRead:
 
 
 def work_out(folder: Path) -> BookWorked:
-    """Read a book, do its sums and hold them against the rules."""
+    """Read a book, do its sums and hold them against the rules, all in this process."""
     found = read(folder)
-    checked = None if found.book is None else check_book(found.book)
+    return held(folder, found, None if found.book is None else check_book(found.book))
+
+
+def held(folder: Path, found: BookRead, checked: CheckedBook | None) -> BookWorked:
+    """Put together what all stages found in a book."""
     told = () if checked is None else (*checked.faults, *loose_ends(checked.book, found.files.photos))
     return BookWorked(
         shown="" if folder == Path() else folder.as_posix(),
@@ -104,10 +110,15 @@ def edition_of(files: BookFiles, day: date) -> str:
 
 
 def sheet_of(
-    worked: BookWorked, checked: CheckedBook, day: date, downloads: "tuple[Download, ...]" = ()
+    found: BookRead,
+    checked: CheckedBook,
+    day: date,
+    downloads: "tuple[Download, ...]" = (),
+    rows: "Mapping[str, IndexedDish] | None" = None,
 ) -> "BookSheet":
-    """Build the sheet of a sound book; `downloads` are the files that will lie beside its site."""
+    """Build the sheet of a sound book; `downloads` are the files that will lie beside its site, `rows` as there."""
     from packlarder.sheets.book import book_sheet
 
-    files = worked.read.files
-    return book_sheet(checked, edition=edition_of(files, day), on=day, photos=files.photos, downloads=downloads)
+    files = found.files
+    edition = edition_of(files, day)
+    return book_sheet(checked, edition=edition, on=day, photos=files.photos, downloads=downloads, rows=rows)

@@ -14,6 +14,8 @@ TEXT_CAP = (1 << 20) + 1
 """Bytes read of a text file: one more than a book's reader takes, so that it sees what is too large."""
 PHOTO_CAP = 8 << 20
 """Bytes that a photo may have; a page that shows it should still open on a telephone."""
+PIECE = 1 << 16
+"""Bytes asked for at once; room is made for them all, however few there are."""
 
 TOP_FILES = frozenset({"book.yaml", "foods.yaml", "book.yml", "foods.yml"})
 SUFFIXES: Mapping[str, tuple[str, ...]] = {
@@ -150,7 +152,7 @@ def _read(entry: os.DirEntry[str], most: int) -> bytes | None:
         return None
     with open(entry.path, "rb", buffering=0) as file:  # noqa: PTH123 - 2,000 files: a Path each takes as long as reading
         pieces = []
-        while most > 0 and (piece := file.read(most)):
+        while most > 0 and (piece := file.read(min(most, PIECE))):
             pieces.append(piece)
             most -= len(piece)
     return b"".join(pieces)

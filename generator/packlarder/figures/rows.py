@@ -12,7 +12,8 @@ from types import MappingProxyType
 def read_rows(table: str) -> tuple[Mapping[str, str], ...]:
     """Give the rows of a packed CSV table in their order, each as column name -> text."""
     text = files("packlarder.figures").joinpath(table).read_text(encoding="utf-8")
-    return tuple(MappingProxyType(row) for row in csv.DictReader(io.StringIO(text), strict=True))
+    columns, *rows = csv.reader(io.StringIO(text), strict=True)
+    return tuple(MappingProxyType(dict(zip(columns, row, strict=True))) for row in rows)
 
 
 def listed(cell: str) -> tuple[str, ...]:

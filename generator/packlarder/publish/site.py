@@ -4,8 +4,11 @@ import logging
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
+from typing import cast
 
 from jinja2 import Environment, StrictUndefined
+from jinja2.ext import Extension
+from jinja2.lexer import TOKEN_DOT, TOKEN_STRING, Token, TokenStream
 from mkdocs.commands.build import build
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.plugins import BasePlugin
@@ -67,6 +70,23 @@ class _SheetPage(Page):
         self.content = ""
 
 
+class _WordsInPlace(Extension):
+    """Puts the words of the global `words` in the place of `w.parts` and its like while a template is read.
+
+    They are escaped then, once for all pages. A template that names a word we lack raises KeyError.
+    """
+
+    def filter_stream(self, stream: TokenStream) -> Iterator[Token]:
+        """Go through what a template is made of; each `w.parts` becomes the text `Parts`."""
+        words = cast("Mapping[str, str]", self.environment.globals["words"])
+        for token in stream:
+            if token.test("name:w") and stream.skip_if(TOKEN_DOT):
+                name = stream.expect("name").value
+                yield Token(token.lineno, TOKEN_STRING, words[name])
+            else:
+                yield token
+
+
 class _Publisher(BasePlugin):  # type: ignore[no-untyped-call, type-arg]  # a plugin without settings of its own
     """Hands MkDocs the pages as generated files, and each page its sheet."""
 
@@ -106,6 +126,8 @@ class _Publisher(BasePlugin):  # type: ignore[no-untyped-call, type-arg]  # a pl
         env.autoescape = True
         env.undefined = StrictUndefined
         env.trim_blocks = env.lstrip_blocks = True
+        env.globals["words"] = self._context.words
+        env.add_extension(_WordsInPlace)
         return env
 
     def on_page_markdown(self, markdown: str, *, page: Page, **_: object) -> str:

@@ -1,12 +1,11 @@
-"""What each template is given besides the frame: a page's sheet, its figures, the words."""
+"""What each template is given besides the frame: a page's sheet, its figures, and what all pages share."""
 
 from collections.abc import Mapping
-from types import SimpleNamespace
 
 from markupsafe import Markup
 
 from packlarder.faults import Fault, Severity
-from packlarder.publish.site_figures import PageFigures, counts, used_columns
+from packlarder.publish.site_figures import PageFigures, all_columns, counts, used_columns
 from packlarder.publish.site_pages import SitePage, address_of, main_ways, more_ways, pages_of
 from packlarder.publish.site_written import set_written
 from packlarder.sheets.book_sheet import BookSheet, WrittenPage
@@ -21,12 +20,12 @@ class SiteContext:
         """Prepare what every page shares. `scripts` are ours and are set as they are."""
         self._addresses = frozenset(page.address for page in pages_of(book, words))
         self._photos = frozenset(name for name, _ in book.photos)
-        self._words = words
+        self.words = words
         self._book = book
+        self._columns = all_columns(words)
         self._faults: list[Fault] = []
         self._shared: dict[str, object] = {
             "book": book,
-            "w": SimpleNamespace(**words),
             "scripts": tuple(Markup(script) for script in scripts),  # noqa: S704 - our own, not a book's
             "policy": policy,
             "main_ways": main_ways(book, words),
@@ -63,15 +62,15 @@ class SiteContext:
 
     def _dish(self, dish: DishSheet) -> dict[str, object]:
         """Give what only a dish page needs."""
-        words = self._words
+        words = self.words
         return {
             "figures": PageFigures(system=self._book.system, usual=dish.usual, servings=dish.servings),
             "for_servings": counts(dish.servings, one=words["serving_one"], many=words["serving_many"]),
-            "columns": used_columns(dish, words),
+            "columns": used_columns(dish, self._columns),
         }
 
     def _written(self, page: WrittenPage) -> Markup:
         """Set a page written by hand and keep its faults."""
-        written = set_written(page, addresses=self._addresses, photos=self._photos, words=self._words)
+        written = set_written(page, addresses=self._addresses, photos=self._photos, words=self.words)
         self._faults.extend(written.faults)
         return written.html

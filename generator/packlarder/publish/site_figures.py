@@ -1,16 +1,18 @@
 """The figures of one page: the usual one in the text, all of them beside it for the script to pick from."""
 
 import json
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from html import escape as escape_anew
+from operator import attrgetter
+from typing import TypeVar
 
 from markupsafe import Markup
 
 from packlarder.sheets.component_sheet import Fact
-from packlarder.sheets.dish_sheet import DishSheet, PartRow
-from packlarder.sheets.printed import Line, Printed, Strong, System
+from packlarder.sheets.dish_sheet import DishSheet, PartRow, StepRow
+from packlarder.sheets.printed import Line, Printed, Strong, System, kept
 
 BETWEEN = "|"
 """Parts the texts of a row; a row with a text that holds it is written as a list."""
@@ -20,17 +22,22 @@ CELL_BREAK = "\n"
 NO_FIGURE = ' class="no"'
 
 Row = tuple[str, ...]
+Shown = TypeVar("Shown")
+"""A row of a list of the sheet: a reading, a piece of water, a part."""
 
 escape = lru_cache(maxsize=32_768)(escape_anew)
 """Remembered: the pages of a book show the same few thousand texts again and again."""
 
+_encode = json.JSONEncoder(ensure_ascii=False, separators=(",", ":")).encode
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Column:
-    """A column of the parts table: a field of the part's row, and its label."""
+    """A column of the parts table: a field of the part's row, its label, and how a cell of it begins."""
 
     name: str
-    label: Markup
+    label: str
+    cell: str
 
 
 class PageFigures:
@@ -53,20 +60,21 @@ class PageFigures:
         """Set a figure within a line."""
         return _safe(self._set(figure))
 
-    def cells(self, part: PartRow, columns: tuple[Column, ...]) -> Markup:
-        """Set the figures of a part as cells of its row; a cell with none is marked: narrow pages leave it out."""
-        figures = ((column, getattr(part, column.name)) for column in columns)
-        return _safe(
-            "".join(
-                f'<td data-l="{column.label}"{NO_FIGURE if figure.empty else ""}>{self._set(figure)}</td>'
-                for column, figure in figures
-            )
-        )
+    def each(self, rows: Iterable[Shown], name: str) -> list[tuple[Shown, Markup]]:
+        """Give each row of a list with its figure of that name, set: one call from a template, not one a row."""
+        return [(row, _safe(self._set(getattr(row, name)))) for row in rows]
 
-    def every(self, figure: Printed) -> Markup:
-        """Set a figure for every number of servings as cells of a row, in the system the page is written in."""
-        texts = escape(CELL_BREAK.join(figure.us if self._us else figure.metric))
-        return _safe(f"<td>{texts.replace(CELL_BREAK, '</td><td>')}</td>")
+    def parts(self, parts: Iterable[PartRow], columns: tuple[Column, ...]) -> list[tuple[PartRow, Markup]]:
+        """Give each part with its figures, set as cells of its row."""
+        return [(part, self._cells(part, columns)) for part in parts]
+
+    def every(self, rows: Iterable[Shown], name: str) -> list[tuple[Shown, Markup]]:
+        """Give each row with its figure of that name for every number of servings, set as cells.
+
+        They are in the system the page is written in; a figure calls its texts by the name of their system.
+        """
+        texts = attrgetter(f"{name}.{self._system}")
+        return [(row, _in_cells(texts(row))) for row in rows]
 
     def large(self, figure: Printed) -> Markup:
         """Set a figure with its unit small beside it."""
@@ -92,18 +100,30 @@ class PageFigures:
             )
         )
 
+    def steps(self, steps: Iterable[StepRow]) -> list[tuple[StepRow, Markup, Markup]]:
+        """Give each step with its clock and its line, set."""
+        return [(step, self.show(step.clock), self.line(step.line)) for step in steps]
+
     def picks(self) -> Markup:
         """Set all that was gathered as JSON that may stand inside a `script` element."""
-        pairs = list(self._pairs)
-        known = {
-            "system": str(self._system),
-            "usual": self._usual,
-            "servings": self._servings,
-            "rows": [_written(row) for row in self._rows],
-            "metric": [metric for metric, _ in pairs],
-            "us": [us for _, us in pairs],
+        written = {
+            "system": _json(self._system),
+            "usual": _json(self._usual),
+            "servings": _json(self._servings),
+            "rows": f"[{','.join(map(_written, self._rows))}]",
+            "metric": _json([metric for metric, _ in self._pairs]),
+            "us": _json([us for _, us in self._pairs]),
         }
-        return _safe(json.dumps(known, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c"))
+        return _safe("{" + ",".join(f'"{name}":{value}' for name, value in written.items()) + "}")
+
+    def _cells(self, part: PartRow, columns: tuple[Column, ...]) -> Markup:
+        """Set the figures of a part; a cell with none is marked: narrow pages leave it out."""
+        figures = [getattr(part, column.name) for column in columns]
+        cells = [
+            f"{column.cell}{NO_FIGURE if figure.empty else ''}>{self._set(figure)}</td>"
+            for column, figure in zip(columns, figures, strict=True)
+        ]
+        return _safe("".join(cells))
 
     def _set(self, figure: Printed) -> str:
         """Set a figure as HTML."""
@@ -112,30 +132,36 @@ class PageFigures:
 
     def _gather(self, metric: Row, us: Row) -> tuple[str, int | None]:
         """Give the usual text and the figure's number, which is none where nothing ever changes."""
-        steady = _is_steady(metric) and _is_steady(us)
-        text = (us if self._us else metric)[0 if steady else self._usual]
-        if steady:
-            if metric[0] == us[0]:
-                return text, None
+        if not (_is_steady(metric) and _is_steady(us)):
+            text = (us if self._us else metric)[self._usual]
+        elif metric[0] == us[0]:
+            return metric[0], None
+        else:
             metric, us = metric[:1], us[:1]
+            text = (us if self._us else metric)[0]
         rows, pairs = self._rows, self._pairs
         pair = rows.setdefault(metric, len(rows)), rows.setdefault(us, len(rows))
         return text, pairs.setdefault(pair, len(pairs))
 
 
-def counts(servings: Sequence[int], *, one: str, many: str) -> Printed:
+@kept
+def counts(servings: tuple[int, ...], *, one: str, many: str) -> Printed:
     """Print the number of servings in words: `for 1 serving`, `for {n} servings`."""
     texts = tuple(one if count == 1 else many.replace("{n}", str(count)) for count in servings)
     return Printed(texts, texts)
 
 
-def used_columns(dish: DishSheet, words: Mapping[str, str]) -> tuple[Column, ...]:
-    """Give the columns of the parts table that hold something in at least one row."""
+def all_columns(words: Mapping[str, str]) -> tuple[Column, ...]:
+    """Give the columns that the parts table of any dish may have."""
     return tuple(
-        Column(name=name, label=_safe(escape(words[name])))
+        Column(name=name, label=words[name], cell=f'<td data-l="{escape(words[name])}"')
         for name in ("measure", "dry", "fresh", "offered", "absorbed", "drained")
-        if any(not getattr(part, name).empty for part in dish.parts)
     )
+
+
+def used_columns(dish: DishSheet, columns: tuple[Column, ...]) -> tuple[Column, ...]:
+    """Give those of the columns that hold something in at least one row."""
+    return tuple(column for column in columns if any(not getattr(part, column.name).empty for part in dish.parts))
 
 
 def _is_steady(row: Row) -> bool:
@@ -151,7 +177,19 @@ def _safe(html: str) -> Markup:
     return str.__new__(Markup, html)
 
 
-def _written(row: Row) -> str | list[str]:
+@kept
+def _in_cells(row: Row) -> Markup:
+    """Set the texts of a row as cells."""
+    return _safe(f"<td>{escape(CELL_BREAK.join(row)).replace(CELL_BREAK, '</td><td>')}</td>")
+
+
+@kept
+def _written(row: Row) -> str:
     """Write a row as one text, or as a list where a text holds the parting sign."""
     joined = BETWEEN.join(row)
-    return joined if joined.count(BETWEEN) == len(row) - 1 else list(row)
+    return _json(joined if joined.count(BETWEEN) == len(row) - 1 else row)
+
+
+def _json(value: object) -> str:
+    """Write a value as JSON that can not end a `script` element."""
+    return _encode(value).replace("<", "\\u003c")

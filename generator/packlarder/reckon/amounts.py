@@ -13,8 +13,11 @@ def dry_grams(take: Take, component: ComponentSums, household: Household) -> flo
 
     A count that the component knows only fresh (`4 eggs`) is fresh. A Gap says what to weigh.
     """
-    quantity = _in_household_measure(take.quantity, household)
-    if take.fresh or _counted_fresh(quantity, component):
+    quantity, fresh = take.quantity, take.fresh
+    if quantity.dimension is Dimension.COUNT:
+        quantity = _in_household_measure(quantity, household)
+        fresh = fresh or _counted_fresh(quantity, component)
+    if fresh:
         return _from_fresh(quantity, component)
     grams = in_grams(quantity, component.grams_per)
     if grams is None:
@@ -25,7 +28,7 @@ def dry_grams(take: Take, component: ComponentSums, household: Household) -> flo
 
 def _in_household_measure(quantity: Quantity, household: Household) -> Quantity:
     """Turn `2 mugs` into a volume where the household's mug is known."""
-    if quantity.dimension is Dimension.COUNT and quantity.noun in household.measures:
+    if quantity.noun in household.measures:
         mug = household.measures[quantity.noun]
         return Quantity(number=mug.number * quantity.number, unit=mug.unit)
     return quantity

@@ -65,6 +65,7 @@ def _covered(spans: Iterable[tuple[float, float]]) -> float:
     """Give how much time the spans cover, overlaps counted once."""
     total, reached = 0.0, 0.0
     for start, end in sorted(spans):
-        total += max(0.0, end - max(start, reached))
-        reached = max(reached, end)
+        if end > reached:
+            total += end - max(start, reached)
+            reached = end
     return total

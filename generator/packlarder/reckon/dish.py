@@ -45,14 +45,11 @@ def usual_conditions(household: Household) -> Conditions:
 
 def work_out(plan: DishPlan, servings: int, conditions: Conditions, fuel_margin: float) -> DishSums:
     """Work out a dish for a number of servings. Food grows with servings; minutes, boil-off and fixed parts do not."""
-    return work_out_each(plan, (servings,), conditions, fuel_margin)[0]
+    return _for_servings(settle(plan, conditions), servings, fuel_margin)
 
 
-def work_out_each(
-    plan: DishPlan, servings: Sequence[int], conditions: Conditions, fuel_margin: float
-) -> tuple[DishSums, ...]:
-    """Work out a dish for each of several numbers of servings; what does not hang on them is worked out once."""
-    kept = settle(plan, conditions)
+def work_out_each(kept: Settled, servings: Sequence[int], fuel_margin: float) -> tuple[DishSums, ...]:
+    """Work out a dish for each of several numbers of servings; what does not hang on them was settled before."""
     return tuple([_for_servings(kept, number, fuel_margin) for number in servings])
 
 
@@ -77,8 +74,8 @@ def _for_servings(kept: Settled, servings: int, fuel_margin: float) -> DishSums:
             energy_kj=energy_kj,
             time_factor=kept.time_factor,
         ),
-        weight_g=sum([printed_g(dry_g) for dry_g in waters.dry_g]),
-        per_serving=kept.feeds.per_serving(scale, servings),
+        weight_g=sum(map(printed_g, waters.dry_g)),
+        per_serving=kept.feeds.per_serving(servings),
         incomplete=kept.feeds.incomplete,
         gaps=_gaps(kept, ledger.short),
     )
@@ -139,6 +136,8 @@ def _water_sums(plan: DishPlan, ledger: Ledger, conditions: Conditions) -> Water
 
 def _gaps(kept: Settled, short: Sequence[int]) -> tuple[Gap, ...]:
     """Say which sums could not be made, and what is missing for them."""
+    if not short:
+        return kept.gaps
     thirsty = [
         Gap(
             what=f"all the water that {kept.plan.parts[index].called.lower()} takes up",
@@ -146,4 +145,4 @@ def _gaps(kept: Settled, short: Sequence[int]) -> tuple[Gap, ...]:
         )
         for index in short
     ]
-    return tuple(dict.fromkeys((*kept.component_gaps, *thirsty, *kept.dry_gaps)))
+    return tuple(dict.fromkeys((*kept.component_gaps, *thirsty, *kept.gaps)))

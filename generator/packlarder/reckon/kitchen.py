@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import product
+from operator import sub
 
 from packlarder.measure import NO_BREAK, for_number, rounded, with_fraction
 from packlarder.measure.printing import plain, remembered
@@ -150,10 +151,10 @@ def share_out(total: float, parts: Sequence[float], step: int = 1) -> tuple[int,
     if not count:
         return (0,) * len(parts)
     exact = [count * part / whole for part in parts]
-    pieces = [math.floor(share) for share in exact]
+    pieces = list(map(math.floor, exact))
     left = count - sum(pieces)
     if left:
-        cut_off = [piece - share for piece, share in zip(pieces, exact, strict=True)]
+        cut_off = list(map(sub, pieces, exact))
         for at in sorted(range(len(cut_off)), key=cut_off.__getitem__)[:left]:
             pieces[at] += 1
     return tuple(pieces) if step == 1 else tuple([piece * step for piece in pieces])

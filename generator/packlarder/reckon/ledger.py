@@ -91,7 +91,7 @@ class Ledger(NamedTuple):
 def keep_ledger(waters: PartWaters, servings: int, scale: float, steady: Sequence[Steady]) -> Ledger:
     """Follow the water through the steps; `steady[i]` is of step i, servings are `scale` times the written ones."""
     desk = _Desk(waters, servings, scale)
-    steps = tuple([desk.entered(one) for one in steady])
+    steps = tuple(map(desk.entered, steady))
     return Ledger(
         steps=steps,
         absorbed_ml=desk.absorbed,
@@ -99,8 +99,8 @@ def keep_ledger(waters: PartWaters, servings: int, scale: float, steady: Sequenc
         away_ml=desk.away,
         drunk_ml=desk.drunk,
         pot_ml=sum(desk.pots.values()) + desk.to_pot,
-        boiled_off_ml=sum([step.boiled_off_ml for step in steps]),
-        heater_ml=sum([step.heater_ml for step in steps]),
+        boiled_off_ml=desk.boiled_off,
+        heater_ml=desk.in_heaters,
         short=desk.short,
     )
 
@@ -108,8 +108,8 @@ def keep_ledger(waters: PartWaters, servings: int, scale: float, steady: Sequenc
 class _Desk:
     """The state of all water between two steps.
 
-    `soaking` lies around a soaked part, `pots` stands free in each pot, `held` are the parts in each, `to_pot` was
-    drained for the next pot to be used.
+    `soaking` lies around a soaked part, `pots` stands free in each pot, `pot_of` is the pot that a part is in, `to_pot`
+    was drained for the next pot to be used.
     """
 
     def __init__(self, waters: PartWaters, servings: int, scale: float) -> None:
@@ -119,9 +119,9 @@ class _Desk:
         self.absorbed = waters.absorbed_ml.copy()
         self.soaking: dict[int, float] = {}
         self.pots: dict[str, float] = {}
-        self.held: dict[str, set[int]] = {}
+        self.pot_of: dict[int, str] = {}
         self.last_pot = ""
-        self.in_food = self.away = self.drunk = self.to_pot = 0.0
+        self.in_food = self.away = self.drunk = self.to_pot = self.boiled_off = self.in_heaters = 0.0
         self.short: list[int] = []
 
     def entered(self, steady: Steady) -> StepWater:
@@ -135,7 +135,9 @@ class _Desk:
             return self._given(steady)
         if entry is _DRAINS:
             return self._drained(steady.step.fate or Fate.AWAY)
-        return StepWater(heater_ml=HEATER_WATER.value * self.servings)
+        into_heaters = HEATER_WATER.value * self.servings
+        self.in_heaters += into_heaters
+        return StepWater(heater_ml=into_heaters)
 
     def _given(self, steady: Steady) -> StepWater:
         step, (dry, offered, _, _, left_over_of) = steady.step, self.waters
@@ -150,10 +152,8 @@ class _Desk:
             fresh = poured_ml(step.given_ml * self.scale)
         self.in_food += fresh - drained
         vessels = vessels_of(fresh + sum([dry[index] for index in step.parts]), steady.bowl_ml)
-        if steady.hot:
-            return StepWater(fresh_ml=fresh, heated_ml=fresh, vessels=vessels)
         later = (fresh - drained) * steady.heats_food + drained * steady.heats_drained
-        return StepWater(fresh_ml=fresh, heated_ml=later, vessels=vessels)
+        return StepWater(fresh_ml=fresh, heated_ml=fresh if steady.hot else later, vessels=vessels)
 
     def _drained(self, fate: Fate) -> StepWater:
         """Pour off what lies around soaked parts, or else what is in the pot that was used last."""
@@ -161,7 +161,7 @@ class _Desk:
         self.soaking.clear()
         if not amount:
             amount = self.pots.pop(self.last_pot, 0.0)
-            self.held.pop(self.last_pot, None)
+            self.pot_of = {part: pot for part, pot in self.pot_of.items() if pot != self.last_pot}
         if fate is Fate.INTO_THE_POT:
             self.to_pot += amount
         elif fate is Fate.DRUNK:
@@ -171,25 +171,18 @@ class _Desk:
         return StepWater(drained_ml=amount)
 
     def _in_the_pot(self, steady: Steady) -> StepWater:
-        pot = steady.step.pot
+        pot = self.last_pot = steady.step.pot
         drained = self._from_drain(steady)
         standing = self.pots.get(pot, 0.0)
         before = standing + drained
-        self._put_in(steady.step)
+        self.pot_of.update(dict.fromkeys(steady.step.parts, pot))
         rounds, wanted = self._wanted(steady, before)
         fresh = poured_ml(max(0.0, wanted - before) / rounds) * rounds if wanted is not None else 0.0
         free = self._taken_up(steady, before + fresh)
         boiled = min(free, steady.boil_off_ml * rounds)
+        self.boiled_off += boiled
         self.pots[pot] = free - boiled
-        return StepWater(fresh, drained, standing, heated_ml=fresh, boiled_off_ml=boiled, rounds=rounds)
-
-    def _put_in(self, step: PlannedStep) -> None:
-        """Keep in mind which pot the parts are in."""
-        self.last_pot = step.pot
-        for pot, held in self.held.items():
-            if pot != step.pot:
-                held.difference_update(step.parts)
-        self.held.setdefault(step.pot, set()).update(step.parts)
+        return StepWater(fresh, drained, standing, 0.0, 0.0, fresh, boiled, rounds)
 
     def _from_drain(self, steady: Steady) -> float:
         """Give what lies around the step's parts, and what was drained for the pot; that is never a dry pan."""
@@ -212,8 +205,8 @@ class _Desk:
         """Give the rounds that a pot takes for its water, and for its food with the water that it took up so far."""
         if steady.room_ml is None:
             return 1
-        dry, absorbed = self.waters.dry_g, self.absorbed
-        food_ml = sum([dry[index] + (absorbed[index] or 0.0) for index in self.held[steady.step.pot]])
+        dry, absorbed, here = self.waters.dry_g, self.absorbed, steady.step.pot
+        food_ml = sum([dry[index] + (absorbed[index] or 0.0) for index, pot in self.pot_of.items() if pot == here])
         return rounds_of(steady.room_ml, food_ml, water_ml)
 
     def _taken_up(self, steady: Steady, free: float) -> float:
@@ -240,4 +233,4 @@ def warmth_of(plan: DishPlan, step: PlannedStep, part: int) -> Warmth:
 def bowl_warmth(plan: DishPlan, step: PlannedStep) -> Warmth:
     """Give how warm the water of a step is: parts that lie in one bowl get the warmest that one of them asks for."""
     wetted = plan.wetted_by(step) or step.parts
-    return max((warmth_of(plan, step, index) for index in wetted), key=_WARMER.index, default=Warmth.COLD)
+    return max({warmth_of(plan, step, index) for index in wetted}, key=_WARMER.index, default=Warmth.COLD)

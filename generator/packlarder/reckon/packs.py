@@ -1,10 +1,10 @@
 """Packs: as the author wrote them, or worked out from what is RAW and from the moment at which it is used."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
 from packlarder.book.dish import Dish, Pack
 from packlarder.faults import Fault, Place, Severity
-from packlarder.reckon.parts import PartNames, unknown_part
+from packlarder.reckon.parts import PartNames
 from packlarder.reckon.records import PlannedPack, PlannedPart, PlannedStep
 
 NEVER = 1_000
@@ -23,10 +23,7 @@ def plan_packs(
     Parts that travel in a tub of their own lie in no pack. What the author put in no pack gets packs worked out.
     """
     parts = names.parts
-    written = tuple(
-        _written(pack, str(number), names, place.at("packs", number - 1), faults)
-        for number, pack in enumerate(dish.packs, start=1)
-    )
+    written = tuple(_written(pack, number, names, place, faults) for number, pack in enumerate(dish.packs, start=1))
     packed = [part for pack in written for part in pack.all_parts]
     faults += _packed_twice(packed, parts, place)
     left = [part for part in parts if part.index not in packed and not part.component.model.carried_in]
@@ -40,35 +37,24 @@ def plan_packs(
     return (*written, *_worked_out(left, steps, len(written)))
 
 
-def _written(pack: Pack, number: str, names: PartNames, place: Place, faults: list[Fault]) -> PlannedPack:
-    def found(name: str, at: Place) -> Iterator[int]:
-        index = names.find(name)
-        if index is None:
-            faults.append(unknown_part(name, names.parts, at))
-        else:
-            yield index
-
-    holds = place.at("holds")
-    inner = [(position, item) for position, item in enumerate(pack.holds) if not isinstance(item, str)]
+def _written(pack: Pack, number: int, names: PartNames, place: Place, faults: list[Fault]) -> PlannedPack:
+    keys = "packs", number - 1, "holds"
+    loose = [(at, item) for at, item in enumerate(pack.holds) if isinstance(item, str)]
+    inner = [(at, item) for at, item in enumerate(pack.holds) if not isinstance(item, str)]
     return PlannedPack(
-        number=number,
+        number=str(number),
         called=pack.called,
-        parts=tuple(
-            index
-            for position, item in enumerate(pack.holds)
-            if isinstance(item, str)
-            for index in found(item, holds.at(position))
-        ),
+        parts=names.find_each(loose, place, keys, faults),
         inside=tuple(
             PlannedPack(
                 number=f"{number}.{order}",
                 called="",
-                parts=tuple(index for at, name in enumerate(names) for index in found(name, holds.at(position, at))),
+                parts=names.find_each(enumerate(held), place, (*keys, at), faults),
                 inside=(),
                 sachet=False,
                 written=True,
             )
-            for order, (position, names) in enumerate(inner, start=1)
+            for order, (at, held) in enumerate(inner, start=1)
         ),
         sachet=pack.sachet,
         written=True,

@@ -1,12 +1,13 @@
 """The parts of a dish: names found, amounts in grams."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from difflib import get_close_matches
+from typing import NamedTuple
 
 from packlarder.book.book import COMPONENTS_FOLDER, Book, spoken
 from packlarder.book.dish import Dish
 from packlarder.book.part import Part
-from packlarder.faults import Fault, Gap, Place, Spot
+from packlarder.faults import Fault, Gap, Key, Place, Spot
 from packlarder.measure import Dimension
 from packlarder.reckon.amounts import dry_grams
 from packlarder.reckon.measures import in_grams
@@ -22,17 +23,15 @@ def plan_parts(
     """Resolve the parts of a dish; None where one of them has no component or no weight. Adds to `faults`."""
     found: list[PlannedPart] = []
     for index, part in enumerate(dish.parts):
-        at = place.at("parts", index, part.name, spot=Spot.KEY)
-        component = _component(book, components, part.name, at, faults)
+        component = _component(book, components, part.name)
         if component is None:
+            faults += _unknown_component(book, part.name, place.at("parts", index, part.name, spot=Spot.KEY))
             continue
-        grams = _grams(book, dish, part, component, place.at("parts", index, part.name), faults)
-        if grams is None:
+        grams = _grams(book, dish, part, component)
+        if isinstance(grams, _Slip):
+            at = place.at("parts", index, part.name, *grams.keys)
+            faults.append(Fault(place=at, code=grams.code, message=grams.message, help=grams.help))
             continue
-        instead = [
-            _component(book, components, name, place.at("parts", index, part.name, "instead"), faults)
-            for name in part.detail.instead
-        ]
         found.append(
             PlannedPart(
                 index=index,
@@ -41,7 +40,7 @@ def plan_parts(
                 dry_g=grams,
                 fixed=part.detail.fixed,
                 eaten_share=_eaten_share(part, component, grams) or 1.0,
-                instead=tuple(one for one in instead if one is not None),
+                instead=_instead(book, components, index, part, place, faults) if part.detail.instead else (),
             )
         )
     faults += _called_twice(dish, found, place)
@@ -65,8 +64,30 @@ class PartNames:
         """Find the part that is meant, None if it is none of them."""
         return self._indexes.get(spoken(name))
 
+    def find_each(
+        self, names: Iterable[tuple[int, str]], place: Place, keys: tuple[Key, ...], faults: list[Fault]
+    ) -> tuple[int, ...]:
+        """Find the parts that a step or pack names, each with its position below `keys`. Adds to `faults`."""
+        found: list[int] = []
+        for position, name in names:
+            index = self.find(name)
+            if index is None:
+                faults.append(_unknown_part(name, self.parts, place.at(*keys, position)))
+            else:
+                found.append(index)
+        return tuple(found)
 
-def unknown_part(name: str, parts: Sequence[PlannedPart], place: Place) -> Fault:
+
+class _Slip(NamedTuple):
+    """What is wrong with the amount of a part; `keys` lead from the part to it."""
+
+    code: str
+    message: str
+    help: str
+    keys: tuple[str, ...] = ()
+
+
+def _unknown_part(name: str, parts: Sequence[PlannedPart], place: Place) -> Fault:
     """Say that a step or pack names something that is no part of the dish."""
     close = get_close_matches(name.lower(), [part.called.lower() for part in parts], n=1, cutoff=0.5)
     return Fault(
@@ -77,52 +98,60 @@ def unknown_part(name: str, parts: Sequence[PlannedPart], place: Place) -> Fault
     )
 
 
-def _component(
-    book: Book, components: Mapping[str, ComponentSums], name: str, place: Place, faults: list[Fault]
-) -> ComponentSums | None:
+def _component(book: Book, components: Mapping[str, ComponentSums], name: str) -> ComponentSums | None:
+    """Give the component that is called so, None where there is none, or none that could be worked out."""
     id = book.component_id(name)
-    if id is None and book.has_unread_component(name):
-        return None
-    if id is None:
-        known = [one.name.lower() for one in book.components.values()]
-        close = get_close_matches(name.lower(), known, n=1, cutoff=0.5)
-        hint = f'did you mean "{close[0]}"? ' if close else ""
-        message = f'no component is called "{name}"'
-        help = f"{hint}components live in {COMPONENTS_FOLDER}/"
-        faults.append(Fault(place=place, code="unknown-component", message=message, help=help))
-        return None
-    return components.get(id)
+    return None if id is None else components.get(id)
 
 
-def _grams(
-    book: Book, dish: Dish, part: Part, component: ComponentSums, place: Place, faults: list[Fault]
-) -> float | None:
+def _unknown_component(book: Book, name: str, place: Place) -> list[Fault]:
+    """Say that no component is called so; nothing of one that could not be read or worked out: that is told of it."""
+    if book.component_id(name) is not None or book.has_unread_component(name):
+        return []
+    known = [one.name.lower() for one in book.components.values()]
+    close = get_close_matches(name.lower(), known, n=1, cutoff=0.5)
+    hint = f'did you mean "{close[0]}"? ' if close else ""
+    message = f'no component is called "{name}"'
+    help = f"{hint}components live in {COMPONENTS_FOLDER}/"
+    return [Fault(place=place, code="unknown-component", message=message, help=help)]
+
+
+def _instead(
+    book: Book, components: Mapping[str, ComponentSums], index: int, part: Part, place: Place, faults: list[Fault]
+) -> tuple[ComponentSums, ...]:
+    """Find what may stand in for a part. Adds to `faults`."""
+    found: list[ComponentSums] = []
+    for name in part.detail.instead:
+        component = _component(book, components, name)
+        if component is None:
+            faults += _unknown_component(book, name, place.at("parts", index, part.name, "instead"))
+        else:
+            found.append(component)
+    return tuple(found)
+
+
+def _grams(book: Book, dish: Dish, part: Part, component: ComponentSums) -> float | _Slip:
+    """Give the dry grams of a part for all the servings that a dish is written for, or what is wrong with them."""
     take = part.detail.take
     grams = dry_grams(take, component, book.household)
     if isinstance(grams, Gap):
-        faults.append(
-            Fault(place=place, code="no-weight-known", message=f"nobody knows {grams.what}", help=grams.missing)
-        )
-        return None
+        return _Slip("no-weight-known", f"nobody knows {grams.what}", grams.missing)
     total = grams * dish.serves if take.each else grams
     if total / dish.serves > IMPOSSIBLE_G:
         message = f"this comes to {total / dish.serves / 1000:,.0f} kg for each"
-        faults.append(Fault(place=place, code="impossible-amount", message=message, help="is the unit right?"))
-        return None
-    wrong = _wrong_share(part, component, grams)
-    if wrong is not None:
-        faults.append(Fault(place=place.at("stays in"), code=wrong[0], message=wrong[1], help=wrong[2]))
-        return None
-    return total
+        return _Slip("impossible-amount", message, "is the unit right?")
+    return _wrong_share(part, component, grams) or total
 
 
-def _wrong_share(part: Part, component: ComponentSums, grams: float) -> tuple[str, str, str] | None:
-    """Say what can not be meant by what stays in: code, message, help; None where all is well."""
+def _wrong_share(part: Part, component: ComponentSums, grams: float) -> _Slip | None:
+    """Say what can not be meant by what stays in, None where all is well."""
     share = _eaten_share(part, component, grams)
     if share is None:
-        name, help = component.model.name.lower(), "write it in the unit of `take`"
-        return "no-weight-known", f"nobody knows what share of the {name} stays in", help
-    return ("more-stays-in", "more stays in than is taken", "swap the two amounts?") if share > 1 else None
+        message = f"nobody knows what share of the {component.model.name.lower()} stays in"
+        return _Slip("no-weight-known", message, "write it in the unit of `take`", ("stays in",))
+    if share > 1:
+        return _Slip("more-stays-in", "more stays in than is taken", "swap the two amounts?", ("stays in",))
+    return None
 
 
 def _eaten_share(part: Part, component: ComponentSums, grams: float) -> float | None:

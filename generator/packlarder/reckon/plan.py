@@ -39,13 +39,13 @@ def plan_dish(
         return None, tuple(faults)
     names = PartNames(dish, parts)
     steps = plan_steps(dish, book.household, names, place, faults)
-    ways = tuple(way_of(part, steps) for part in parts)
+    ways = tuple([way_of(part, steps) for part in parts])
     packs = plan_packs(dish, names, steps, place, faults)
     if any(fault.code in MISNAMED for fault in faults):
         return None, tuple(fault for fault in faults if fault.code not in FOLLOWS)
     packed = {index for pack in packs for index in pack.all_parts}
     stove = _stove(dish, book.household, place, faults)
-    wetted_in = tuple(_wetted_in(part, steps) for part in parts)
+    wetted_in = _wetted_in(parts, steps)
     faults += check_waters(parts, steps, wetted_in, place)
     faults += _unused(parts, steps, place)
     plan = DishPlan(
@@ -54,7 +54,7 @@ def plan_dish(
         parts=parts,
         steps=steps,
         packs=packs,
-        loose=tuple(part.index for part in parts if part.index not in packed),
+        loose=tuple([part.index for part in parts if part.index not in packed]),
         way_of=ways,
         wetted_in=wetted_in,
         stove_name=stove,
@@ -77,8 +77,14 @@ def way_of(part: PlannedPart, steps: Sequence[PlannedStep]) -> Way | None:
     return None
 
 
-def _wetted_in(part: PlannedPart, steps: Sequence[PlannedStep]) -> int | None:
-    return next((step.index for step in steps if part.index in step.parts and step.verb in GIVES_WATER), None)
+def _wetted_in(parts: Sequence[PlannedPart], steps: Sequence[PlannedStep]) -> tuple[int | None, ...]:
+    """Give for each part the first step that gives it water of its own."""
+    first: dict[int, int] = {}
+    for step in steps:
+        if step.verb in GIVES_WATER:
+            for part in step.parts:
+                first.setdefault(part, step.index)
+    return tuple([first.get(part.index) for part in parts])
 
 
 def _stove(dish: Dish, household: Household, place: Place, faults: list[Fault]) -> str:

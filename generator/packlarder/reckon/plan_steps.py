@@ -8,7 +8,7 @@ from packlarder.book.household import Household
 from packlarder.book.step import HeatedOn, Lid, Sentence, Step, Verb
 from packlarder.faults import Fault, Place, Spot
 from packlarder.figures.verbs import VERBS
-from packlarder.reckon.parts import PartNames, unknown_part
+from packlarder.reckon.parts import PartNames
 from packlarder.reckon.records import PlannedStep
 
 NEEDS_MINUTES = frozenset({Verb.BOIL, Verb.SIMMER, Verb.FRY, Verb.BAKE, Verb.WARM})
@@ -36,16 +36,16 @@ class _Desk:
         """Resolve one step."""
         if isinstance(step, Sentence):
             return _sentence(index, step.sentence)
-        verb, place = step.verb, self.place.at("steps", index)
+        verb = step.verb
         if verb in NEEDS_MINUTES and step.for_ is None and step.on is HeatedOn.STOVE:
-            at = place.at(verb, spot=Spot.KEY)
+            at = self.place.at("steps", index, verb, spot=Spot.KEY)
             self._fault(at, "no-minutes", f"`{verb}` does not say how long", "add `for: 8 min`")
         minutes = step.wait or step.for_
         return PlannedStep(
             index=index,
             verb=verb,
             sentence="",
-            parts=self._parts(step, place.at(verb)),
+            parts=self.names.find_each(enumerate(step.parts), self.place, ("steps", index, verb), self.faults),
             fate=step.drain,
             pot_ml=step.in_.base if step.in_ else None,
             warmth=step.with_.warmth if step.with_ else None,
@@ -54,28 +54,18 @@ class _Desk:
             until=step.until,
             to_c=step.to.base if step.to else None,
             heater=step.on is HeatedOn.HEATER,
-            pot=self._pot(step, place),
+            pot=self._pot(step, index),
             lid_on=VERBS[verb].lid_on if step.lid is None else step.lid is Lid.ON,
             cosy=step.cosy,
             say=step.say,
         )
 
-    def _parts(self, step: Step, place: Place) -> tuple[int, ...]:
-        found: list[int] = []
-        for position, name in enumerate(step.parts):
-            index = self.names.find(name)
-            if index is None:
-                self.faults.append(unknown_part(name, self.names.parts, place.at(position)))
-            else:
-                found.append(index)
-        return tuple(found)
-
-    def _pot(self, step: Step, place: Place) -> str:
+    def _pot(self, step: Step, index: int) -> str:
         wanted = step.pot or self.dish.pot or self.household.usual_conditions.pot
         if wanted in self.household.pots:
             return wanted
         if step.pot:
-            self.faults.append(unknown_pot(wanted, self.household, place.at("pot")))
+            self.faults.append(unknown_pot(wanted, self.household, self.place.at("steps", index, "pot")))
         return next(iter(self.household.pots))
 
     def _fault(self, place: Place, code: str, message: str, help: str) -> None:

@@ -19,19 +19,18 @@ def check_waters(
     filled: set[str] = set()
     drained = soaking = False
     for step in steps:
-        at = place.at("steps", step.index)
         if step.verb is Verb.DRAIN:
             if not (soaking or filled):
-                faults.append(_nothing_to_drain(at))
+                faults.append(_nothing_to_drain(_at(step, place)))
             drained, soaking = drained or step.fate is Fate.INTO_THE_POT, False
         elif step.verb in IN_WATER:
             wet = any(_is_wet(wetted_in[part], step) for part in step.parts)
             there = drained or step.pot in filled or (wet and soaking)
             if step.pot_ml is None and not there and not (wet and not _thirsty(step, parts, wetted_in)):
-                faults.append(_no_water(step.verb, at))
+                faults.append(_no_water(step.verb, _at(step, place)))
             filled.add(step.pot)
         elif _has_had_it(step, wetted_in):
-            faults.append(_wetted_twice(step, parts, at))
+            faults.append(_wetted_twice(step, parts, _at(step, place)))
         soaking = soaking or step.verb is Verb.SOAK
     return faults
 
@@ -58,9 +57,13 @@ def _has_had_it(step: PlannedStep, wetted_in: Sequence[int | None]) -> bool:
     return step.given_ml is None and all(wetted_in[part] != step.index for part in step.parts)
 
 
+def _at(step: PlannedStep, place: Place) -> Place:
+    return place.at("steps", step.index, step.verb or "", spot=Spot.KEY)
+
+
 def _nothing_to_drain(at: Place) -> Fault:
     return Fault(
-        place=at.at("drain", spot=Spot.KEY),
+        place=at,
         code="nothing-to-drain",
         message="no water stands around anything here: nothing was soaked or boiled since the last drain",
         help="leave the step out, or soak before it",
@@ -69,7 +72,7 @@ def _nothing_to_drain(at: Place) -> Fault:
 
 def _no_water(verb: Verb | None, at: Place) -> Fault:
     return Fault(
-        place=at.at(verb or "", spot=Spot.KEY),
+        place=at,
         code="no-water",
         message=f"there is no water in the pot to {verb} in",
         help="say how much is in it when it starts: `in: 600 mL`",
@@ -79,7 +82,7 @@ def _no_water(verb: Verb | None, at: Place) -> Fault:
 def _wetted_twice(step: PlannedStep, parts: Sequence[PlannedPart], at: Place) -> Fault:
     names = " and ".join(parts[index].called.lower() for index in step.parts)
     return Fault(
-        place=at.at(step.verb or "", spot=Spot.KEY),
+        place=at,
         code="wetted-twice",
         message=f"{names} got water in a step before, and this step does not say how much more",
         help="say how much: `with: 100 mL hot water`, or leave the step out",

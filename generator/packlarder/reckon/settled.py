@@ -35,21 +35,23 @@ class StepFacts(NamedTuple):
 
 
 class Feeds(NamedTuple):
-    """What a dish feeds: `growing` is for the servings it is written for, `steady` is of its fixed parts.
+    """What a dish feeds: one serving of what grows with the servings, and all its fixed parts, None if it has none.
 
-    Both in the order of the nutrients' fields. A nutrient is None in `growing` where no part's figure is known, and in
-    `incomplete` where some part's is not.
+    `steady` is in the order of the nutrients' fields. A nutrient is None in `growing` where no part's figure is known,
+    and in `incomplete` where some part's is not.
     """
 
-    growing: tuple[float | None, ...]
-    steady: tuple[float, ...]
+    growing: Nutrients
+    steady: tuple[float, ...] | None
     incomplete: frozenset[str]
 
-    def per_serving(self, scale: float, servings: int) -> Nutrients:
-        """Give what one serving feeds of what is known, at `scale` times the servings the dish is written for."""
+    def per_serving(self, servings: int) -> Nutrients:
+        """Give what one serving feeds of what is known."""
+        if self.steady is None:
+            return self.growing
         return Nutrients(
             *[
-                None if growing is None else (growing * scale + steady) / servings
+                None if growing is None else growing + steady / servings
                 for growing, steady in zip(self.growing, self.steady, strict=True)
             ]
         )
@@ -58,7 +60,7 @@ class Feeds(NamedTuple):
 class Settled(NamedTuple):
     """A plan under given conditions; `steps[i]` and `waters[i]` are of step i.
 
-    Whatever the servings, `component_gaps` are there, and `dry_gaps` of parts that get no water.
+    `gaps` are there whatever the servings: those of the components, which come first, and of parts that get no water.
     """
 
     plan: DishPlan
@@ -75,7 +77,7 @@ class Settled(NamedTuple):
     fuel_mj_per_kg: float
     feeds: Feeds
     component_gaps: tuple[Gap, ...]
-    dry_gaps: tuple[Gap, ...]
+    gaps: tuple[Gap, ...]
 
 
 def settle(plan: DishPlan, conditions: Conditions) -> Settled:
@@ -83,6 +85,7 @@ def settle(plan: DishPlan, conditions: Conditions) -> Settled:
     factors = [time_factor(plan, step, conditions) for step in plan.steps]
     steps = _step_facts(plan, conditions, factors)
     boiling_c = boiling_point_c(conditions.height_m)
+    component_gaps = tuple([gap for part in plan.parts for gap in part.component.gaps])
     return Settled(
         plan=plan,
         conditions=conditions,
@@ -96,9 +99,9 @@ def settle(plan: DishPlan, conditions: Conditions) -> Settled:
         power_kw=flame.stove_power_kw(plan),
         efficiency=flame.stove_efficiency(plan),
         fuel_mj_per_kg=flame.stove_fuel_mj_per_kg(plan),
-        feeds=_feeds(plan.parts),
-        component_gaps=tuple([gap for part in plan.parts for gap in part.component.gaps]),
-        dry_gaps=_dry_gaps(plan),
+        feeds=_feeds(plan.parts, plan.model.serves),
+        component_gaps=component_gaps,
+        gaps=tuple(dict.fromkeys((*component_gaps, *_dry_gaps(plan)))),
     )
 
 
@@ -123,23 +126,30 @@ def _step_facts(plan: DishPlan, conditions: Conditions, factors: Sequence[float]
     )
 
 
-def _feeds(parts: Sequence[PlannedPart]) -> Feeds:
-    growing: list[float | None] = []
-    steady: list[float] = []
-    incomplete: set[str] = set()
-    eaten = [(part.fixed, part.dry_g, part.eaten_share) for part in parts]
+def _feeds(parts: Sequence[PlannedPart], serves: int) -> Feeds:
+    eaten = [part for part in parts if not part.fixed]
+    fixed = [part for part in parts if part.fixed]
+    columns = zip(nutrients.NAMES, zip(*[part.component.nutrients for part in parts], strict=True), strict=True)
+    missing = {name: column.count(None) for name, column in columns if None in column}
+    growing = [
+        None if missing.get(name) == len(parts) else fed / serves
+        for name, fed in zip(nutrients.NAMES, _fed(eaten), strict=True)
+    ]
+    return Feeds(growing=Nutrients(*growing), steady=_fed(fixed) if fixed else None, incomplete=frozenset(missing))
+
+
+def _fed(parts: Sequence[PlannedPart]) -> tuple[float, ...]:
+    """Give what parts feed as the dish is written, of what is known, in the order of the nutrients' fields."""
+    if not parts:
+        return (0.0,) * len(nutrients.NAMES)
+    eaten = [(part.dry_g, part.eaten_share) for part in parts]
     columns = zip(*[part.component.nutrients for part in parts], strict=True)
-    for name, column in zip(nutrients.NAMES, columns, strict=True):
-        sums = {True: 0.0, False: 0.0}
-        for value, (fixed, dry_g, share) in zip(column, eaten, strict=True):
-            if value is not None:
-                sums[fixed] += value * dry_g * share
-        missing = column.count(None)
-        if missing:
-            incomplete.add(name)
-        growing.append(sums[False] if missing < len(parts) else None)
-        steady.append(sums[True])
-    return Feeds(growing=tuple(growing), steady=tuple(steady), incomplete=frozenset(incomplete))
+    return tuple([_total(column, eaten) for column in columns])
+
+
+def _total(column: Sequence[float | None], eaten: Sequence[tuple[float, float]]) -> float:
+    known = [value * dry_g * share for value, (dry_g, share) in zip(column, eaten, strict=True) if value is not None]
+    return sum(known, 0.0)
 
 
 def _dry_gaps(plan: DishPlan) -> tuple[Gap, ...]:

@@ -12,15 +12,20 @@ from packlarder.reckon.records import DishPlan, PlannedStep, WaterPerGram
 
 def steady_of(plan: DishPlan, boil_off_ml: Sequence[float]) -> tuple[Steady, ...]:
     """Work out once what of each step's water every number of servings shares; `boil_off_ml[i]` is one round's."""
-    takes_up = _takes_up(plan)
+    entries = [_entry(step) for step in plan.steps]
     bowl_ml = largest_ml(plan)
-    return tuple([_steady(plan, step, boil_off_ml[step.index], takes_up[step.index], bowl_ml) for step in plan.steps])
+    columns = zip(plan.steps, entries, boil_off_ml, _takes_up(plan, entries), strict=True)
+    return tuple([_steady(plan, *column, bowl_ml) for column in columns])
 
 
 def _steady(
-    plan: DishPlan, step: PlannedStep, boil_off_ml: float, takes_up: tuple[tuple[int, bool], ...], bowl_ml: float
+    plan: DishPlan,
+    step: PlannedStep,
+    entry: Entry,
+    boil_off_ml: float,
+    takes_up: tuple[tuple[int, bool], ...],
+    bowl_ml: float,
 ) -> Steady:
-    entry = _entry(step)
     cold = entry is Entry.GIVES and bowl_warmth(plan, step) is Warmth.COLD
     later = plan.steps[step.index + 1 :]
     return Steady(
@@ -48,15 +53,15 @@ def _entry(step: PlannedStep) -> Entry:
     return Entry.GIVES if step.verb in GIVES_WATER else Entry.IN_THE_POT
 
 
-def _takes_up(plan: DishPlan) -> list[tuple[tuple[int, bool], ...]]:
+def _takes_up(plan: DishPlan, entries: Sequence[Entry]) -> list[tuple[tuple[int, bool], ...]]:
     """Give for each step the parts that take up water in its pot, and whether they must have it.
 
     Each does so in the first pot that it comes into, whatever that holds. What nobody has measured is left out.
     """
     waiting = {part.index for part in plan.parts if _drinks(part.component.water, plan.way_of[part.index])}
     found: list[tuple[tuple[int, bool], ...]] = []
-    for step in plan.steps:
-        here = dict.fromkeys(step.parts if _entry(step) is Entry.IN_THE_POT else ())
+    for step, entry in zip(plan.steps, entries, strict=True):
+        here = dict.fromkeys(step.parts if entry is Entry.IN_THE_POT else ())
         found.append(tuple([(at, _must_have_it(plan.parts[at].component.water)) for at in here if at in waiting]))
         waiting.difference_update(here)
     return found

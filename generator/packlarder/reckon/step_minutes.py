@@ -7,7 +7,7 @@ from packlarder.book.step import Verb
 from packlarder.figures.cooking import SOAK_ENERGIES, Z_VALUES, Soaks, Softens
 from packlarder.figures.dryness import Drying
 from packlarder.figures.hands import HAND_MINUTES, HEATER_MINUTES, LONGER_TELLS
-from packlarder.figures.kinds import Group
+from packlarder.figures.kinds import Group, Kind
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon.heat import longer_at_height, longer_soak_at_height, longer_soak_in
 from packlarder.reckon.ledger import GIVES_WATER, bowl_warmth
@@ -32,15 +32,20 @@ def time_factor(plan: DishPlan, step: PlannedStep, conditions: Conditions) -> fl
     """
     if step.verb not in IN_WATER:
         return 1.0
-    classes = {softens for index in step.parts for softens in softens_of(plan.parts[index].component)}
+    classes = frozenset().union(*[softens_of(plan.parts[index].component) for index in step.parts])
     longer = max((longer_at_height(conditions.height_m, Z_VALUES[softens].value) for softens in classes), default=1.0)
     return longer if longer >= LONGER_TELLS.value else 1.0
 
 
 def softens_of(component: ComponentSums) -> frozenset[Softens]:
     """Give the classes by which what is not yet cooked softens; none for what was cooked before it was dried."""
-    rules = [kind.rules.softens for kind in component.uncooked]
-    return frozenset(softens for softens in rules if softens is not None)
+    return _softens(component.uncooked)
+
+
+@cache
+def _softens(kinds: frozenset[Kind]) -> frozenset[Softens]:
+    rules = [kind.rules.softens for kind in kinds]
+    return frozenset([softens for softens in rules if softens is not None])
 
 
 def wait_minutes(plan: DishPlan, step: PlannedStep, conditions: Conditions) -> float:
@@ -79,6 +84,11 @@ def _soak_minutes(component: ComponentSums, given: Warmth, conditions: Condition
 
 def soaks_of(component: ComponentSums) -> Soaks:
     """Give the class by which a cooler soak slows a component."""
-    if any(kind.rules.group is Group.LEGUME for kind in component.kinds):
+    if _any_legume(component.kinds):
         return Soaks.LEGUMES
     return Soaks.FREEZE_DRIED if component.model.dried is Drying.FREEZE_DRIED else Soaks.AIR_DRIED
+
+
+@cache
+def _any_legume(kinds: frozenset[Kind]) -> bool:
+    return any(kind.rules.group is Group.LEGUME for kind in kinds)

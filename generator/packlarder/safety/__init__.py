@@ -3,6 +3,7 @@
 Opens nothing, prints nothing.
 """
 
+from packlarder.safety.case import DishCase
 from packlarder.safety.rule import ComponentRule, DishRule, Finding, LarderRule, Rule, RunRule, Shows, Subject
 from packlarder.safety.rules import (
     RULES,
@@ -20,6 +21,7 @@ from packlarder.safety.rules import (
 __all__ = [
     "RULES",
     "ComponentRule",
+    "DishCase",
     "DishRule",
     "Finding",
     "LarderRule",

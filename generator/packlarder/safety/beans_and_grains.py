@@ -53,8 +53,8 @@ def beans_not_boiled(case: DishCase) -> Iterator[Hit]:
 
 def rice_stands(case: DishCase) -> Iterator[Hit]:
     """Find rice, pasta or grain that stands wet and warm for long before it is eaten."""
-    if case.sums is None or not _COOKED_GRAIN & case.kinds:
-        return
+    if case.sums is None or case.ready_at <= RICE_TIME.value or not _COOKED_GRAIN & case.kinds:
+        return  # nothing stands for longer than the dish takes
     for part in case.plan.parts:
         wet_at = case.journey(part).wet_at
         if wet_at is None or not _COOKED_GRAIN & part.component.kinds:
@@ -104,18 +104,21 @@ RULES = (
         severity=Severity.ERROR,
         facts=("T7-01", "T7-02", "T7-05", "T7-07"),
         check=kidney_beans_not_boiled,
+        of_raw=True,
     ),
     DishRule(
         id="kidney-beans-boiled-short",
         severity=Severity.ERROR,
         facts=("T7-02", "T7-03"),
         check=kidney_beans_boiled_short,
+        of_raw=True,
     ),
     DishRule(
         id="kidney-beans-not-soaked",
         severity=Severity.ERROR,
         facts=("T7-02", "T6-10"),
         check=kidney_beans_not_soaked,
+        of_raw=True,
     ),
     DishRule(id="beans-not-boiled", severity=Severity.WARNING, facts=("T7-06", "T7-07"), check=beans_not_boiled),
     DishRule(id="rice-stands", severity=Severity.WARNING, facts=("T7-08", "T7-10"), check=rice_stands),

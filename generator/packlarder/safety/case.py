@@ -9,6 +9,7 @@ from packlarder.book.component import Component
 from packlarder.book.household import Household
 from packlarder.book.step import Verb
 from packlarder.faults import Place, Spot
+from packlarder.figures.allergens import Allergen
 from packlarder.figures.kinds import Cooking, Doneness, Group, Kind
 from packlarder.figures.verbs import VERBS, Wets
 from packlarder.reckon.ledger import bowl_warmth
@@ -86,9 +87,25 @@ class DishCase:
         return frozenset().union(*[part.component.kinds for part in self.plan.parts])
 
     @cached_property
+    def rows(self) -> list[frozenset[Doneness]]:
+        """Give for each part the rows of the temperature table that it is heated by."""
+        return [rows_asked(part.component) for part in self.plan.parts]
+
+    @cached_property
     def asked(self) -> frozenset[Doneness]:
-        """Give the rows of the temperature table that its parts are heated by."""
-        return frozenset().union(*[rows_asked(part.component) for part in self.plan.parts])
+        """Give all these rows."""
+        return frozenset().union(*self.rows)
+
+    @cached_property
+    def allergens(self) -> frozenset[Allergen]:
+        """Give the allergens in it."""
+        return frozenset().union(*[part.component.allergens for part in self.plan.parts])
+
+    @cached_property
+    def wets_perishable(self) -> frozenset[int]:
+        """Give the steps that first wet what the two-hour limit holds for."""
+        found = [self.journey(part).wet_at for part in self.perishable]
+        return frozenset(index for index in found if index is not None)
 
     @cached_property
     def verbs(self) -> set[Verb | None]:

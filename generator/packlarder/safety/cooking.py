@@ -10,7 +10,7 @@ from packlarder.figures.verbs import VERBS
 from packlarder.reckon.records import PlannedPart
 from packlarder.safety.case import DishCase
 from packlarder.safety.food import least_minutes
-from packlarder.safety.heat import hottest, raw_kinds, rows_asked, temperature_of
+from packlarder.safety.heat import hottest, raw_kinds, temperature_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.journey import Why
 from packlarder.safety.rule import DishRule, Shows
@@ -71,7 +71,7 @@ def reheat_falls_short(case: DishCase) -> Iterator[Hit]:
         ends_c = case.sums.steps[step.index].steeped_c
         if ends_c is None:
             continue
-        rows = frozenset(row for index in step.parts for row in rows_asked(case.plan.parts[index].component))
+        rows = frozenset().union(*[case.rows[index] for index in step.parts])
         asked = hottest(rows & _REHEATED, case.household.authority)
         if asked is not None and ends_c < asked.temp_c:
             yield Hit(places=(case.step_place(step.index),), words={"end": degrees(ends_c), **_words(asked)})
@@ -126,7 +126,7 @@ def _asks(case: DishCase, *rows: Doneness) -> Iterator[Hit]:
 
 
 def _heated_again(case: DishCase, part: PlannedPart) -> bool:
-    return Doneness.COOKED_BEFORE in rows_asked(part.component) and any(case.steps_with(part.index, *_ON_STOVE))
+    return Doneness.COOKED_BEFORE in case.rows[part.index] and any(case.steps_with(part.index, *_ON_STOVE))
 
 
 _ON_STOVE = tuple(Verb(word) for word, does in VERBS.items() if does.on_stove)
@@ -141,13 +141,17 @@ def _words(asked: CookingTemperature) -> dict[str, str]:
     }
 
 
-def _temperature_rule(id: str, check: Callable[[DishCase], Iterator[Hit]], *facts: str) -> DishRule:
-    return DishRule(id=id, severity=Severity.NOTE, facts=facts, shows=Shows.FIELD, check=check)
+def _temperature_rule(
+    id: str, check: Callable[[DishCase], Iterator[Hit]], *facts: str, of_raw: bool = True
+) -> DishRule:
+    return DishRule(id=id, severity=Severity.NOTE, facts=facts, shows=Shows.FIELD, check=check, of_raw=of_raw)
 
 
 RULES = (
-    DishRule(id="step-too-cool", severity=Severity.ERROR, facts=("T1-25", "T1-22"), check=step_too_cool),
-    DishRule(id="cooked-too-short", severity=Severity.ERROR, facts=("T1-22", "T1-07"), check=cooked_too_short),
+    DishRule(id="step-too-cool", severity=Severity.ERROR, facts=("T1-25", "T1-22"), check=step_too_cool, of_raw=True),
+    DishRule(
+        id="cooked-too-short", severity=Severity.ERROR, facts=("T1-22", "T1-07"), check=cooked_too_short, of_raw=True
+    ),
     _temperature_rule("egg-temperature", egg_temperature, "T1-06", "T1-07"),
     _temperature_rule("poultry-temperature", poultry_temperature, "T1-03"),
     _temperature_rule("ground-meat-temperature", ground_meat_temperature, "T1-02"),
@@ -155,8 +159,8 @@ RULES = (
     _temperature_rule("game-temperature", game_temperature, "T1-14", "T4-07"),
     _temperature_rule("fish-temperature", fish_temperature, "T1-08", "T1-09"),
     _temperature_rule("shellfish-temperature", shellfish_temperature, "T1-08", "T1-09"),
-    _temperature_rule("ham-reheated", ham_reheated, "T1-05"),
-    _temperature_rule("leftovers-reheated", leftovers_reheated, "T1-11"),
+    _temperature_rule("ham-reheated", ham_reheated, "T1-05", of_raw=False),
+    _temperature_rule("leftovers-reheated", leftovers_reheated, "T1-11", of_raw=False),
     DishRule(
         id="reheat-falls-short",
         severity=Severity.NOTE,

@@ -118,6 +118,7 @@ RULES = (
         facts=("T14-01", "T14-09"),
         shows=Shows.FIELD,
         check=cooking_at_height,
+        of_raw=True,
     ),
     DishRule(id="cold-cartridge", severity=Severity.NOTE, facts=("T9-12",), check=cold_cartridge),
     _front("carbon-monoxide", carbon_monoxide, "T9-05", "T9-03", "T9-02"),

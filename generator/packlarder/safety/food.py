@@ -15,7 +15,7 @@ from packlarder.figures.kinds import Cooking, Group, Kind
 from packlarder.figures.temperatures import Authority
 from packlarder.figures.verbs import VERBS, Heats, VerbFigures, Wets
 from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart, PlannedStep
-from packlarder.safety.heat import raw_kinds, temperature_of
+from packlarder.safety.heat import groups_of, raw_kinds, temperature_of
 from packlarder.safety.journey import Journey, RawWater, Trail, Why
 from packlarder.safety.limits import MEASURED_SHARE, PIECES_LEAST
 
@@ -25,7 +25,8 @@ WET_ABOVE = 0.25
 
 def follow(plan: DishPlan, authority: Authority) -> Trail:
     """Follow every part of a dish through its steps; `authority` is whose cooking temperatures count."""
-    walk = _Walk(plan=plan, authority=authority, parts=[_Part.of(part) for part in plan.parts])
+    parts = [_Part.of(part) for part in plan.parts]
+    walk = _Walk(plan=plan, authority=authority, parts=parts, germs=any(part.raw for part in parts))
     for step in plan.steps:
         if step.verb is not None:
             walk.take(step, step.verb)
@@ -59,12 +60,12 @@ class _Part:
 
     @classmethod
     def of(cls, part: PlannedPart) -> "_Part":
-        component = part.component
+        component, raw = part.component, part.component.raw
         return cls(
-            raw=component.raw,
+            raw=raw,
             uncooked=component.must_be_cooked is not Cooking.NO,
             wet=wet_from_the_start(component),
-            unsafe_by=part.index if component.raw else None,
+            unsafe_by=part.index if raw else None,
         )
 
     def missed(self, why: Why, at: int) -> None:
@@ -87,9 +88,12 @@ class _Pot:
 
 @dataclass(slots=True, kw_only=True)
 class _Walk:
+    """All food on its way; `germs` says that some of it came raw."""
+
     plan: DishPlan
     authority: Authority
     parts: list[_Part]
+    germs: bool
     pots: dict[str, _Pot] = field(default_factory=dict)
     mixed: dict[int, set[int]] = field(default_factory=dict)
     bowl: tuple[int, ...] = ()
@@ -225,6 +229,8 @@ class _Walk:
 
     def touch(self, together: set[int], step: int, raw: int | None = None) -> None:
         """Spread the germs of raw food to all that lies together with it."""
+        if not self.germs:
+            return
         if raw is None:
             raw = self.germs_in(together)
         if raw is None:
@@ -269,7 +275,7 @@ def least_minutes(step: PlannedStep, does: VerbFigures, raw: frozenset[Kind]) ->
     Meat and fish come in pieces that heat must get into. Who measures the temperature may be quicker.
     """
     least = 0.0 if does.least is None else does.least.value
-    if any(kind.rules.group in _IN_PIECES for kind in raw):
+    if not _IN_PIECES.isdisjoint(groups_of(raw)):
         least = max(least, PIECES_LEAST.value)
     return least if step.to_c is None else least * MEASURED_SHARE.value
 
@@ -279,14 +285,15 @@ def _too_short(step: PlannedStep, does: VerbFigures, raw: frozenset[Kind]) -> bo
 
 
 def _journey(index: int, part: _Part) -> Journey:
+    if part.unsafe_by is None:
+        return Journey(part.wet_at, part.cooked_at, part.last)
     uncooked = part.raw and part.unsafe_by == index and part.touched_at is None
-    touched = part.unsafe_by is not None and not uncooked
     return Journey(
         wet_at=part.wet_at,
         cooked_at=part.cooked_at,
         last=part.last,
         why=part.why if uncooked else None,
         why_at=part.why_at if uncooked else None,
-        touched_by=part.unsafe_by if touched else None,
-        touched_at=part.touched_at if touched else None,
+        touched_by=None if uncooked else part.unsafe_by,
+        touched_at=None if uncooked else part.touched_at,
     )

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from packlarder.book.step import Fate
 
@@ -18,8 +19,7 @@ class Why(StrEnum):
     NOT_HEATED = "never heated by a step that cooks"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Journey:
+class Journey(NamedTuple):
     """What became of one part. Numbers are indices into the plan's steps; None where it never happened.
 
     `wet_at` is the first step that wets it, `cooked_at` the last that cooked it, `last` the last that names it. `why`

@@ -1,6 +1,6 @@
 """Who eats: infants, people at risk, and those who avoid an allergen."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from functools import cache
 
 from packlarder.faults import Severity
@@ -25,15 +25,13 @@ def people_at_risk(case: DishCase) -> Iterator[Hit]:
 
 def allergens(case: DishCase) -> Iterator[Hit]:
     """List the allergens of a dish."""
-    found = _of_dish(part.component.allergens for part in case.plan.parts)
-    if found:
-        yield case.note(allergens=_list(found))
+    if case.allergens:
+        yield case.note(allergens=_list(case.allergens))
 
 
 def traces(case: DishCase) -> Iterator[Hit]:
     """List the allergens that a dish may hold traces of."""
-    held = _of_dish(part.component.allergens for part in case.plan.parts)
-    found = _of_dish(part.component.traces for part in case.plan.parts) - held
+    found = frozenset().union(*[part.component.traces for part in case.plan.parts]) - case.allergens
     if found:
         yield case.note(traces=_list(found))
 
@@ -61,10 +59,6 @@ def _declared(case: ComponentCase) -> frozenset[Allergen]:
     return frozenset(one for word in case.model.contains for one in allergens_meant(word)[:1])
 
 
-def _of_dish(each: Iterable[frozenset[Allergen]]) -> frozenset[Allergen]:
-    return frozenset().union(*each)
-
-
 @cache
 def _list(held: frozenset[Allergen]) -> str:
     return listed(one.value for one in Allergen if one in held)
@@ -85,6 +79,11 @@ RULES: tuple[Rule, ...] = (
     DishRule(id="allergens", severity=Severity.NOTE, facts=("T11-01", "T11-05"), check=allergens),
     DishRule(id="traces", severity=Severity.NOTE, facts=("T11-04",), check=traces),
     DishRule(
-        id="people-at-risk", severity=Severity.NOTE, facts=("T3-19", "T12-07"), shows=Shows.BOTH, check=people_at_risk
+        id="people-at-risk",
+        severity=Severity.NOTE,
+        facts=("T3-19", "T12-07"),
+        shows=Shows.BOTH,
+        check=people_at_risk,
+        of_raw=True,
     ),
 )

@@ -167,19 +167,41 @@ def _pack(case: DishCase, pack: PlannedPack, raw: PlannedPart, others: list[Plan
 _WETTED_FACTS = ("T3-09", "T3-11")
 
 RULES = (
-    DishRule(id="raw-not-cooked", severity=Severity.ERROR, facts=("T3-02", "T6-11"), check=raw_not_cooked),
-    DishRule(id="raw-steeped", severity=Severity.ERROR, facts=("T3-02", "T6-11"), check=raw_steeped),
-    DishRule(id="raw-on-heater", severity=Severity.ERROR, facts=("T10-09", "T3-02"), check=raw_on_heater),
-    DishRule(id="raw-stirred-in-late", severity=Severity.ERROR, facts=("T3-02", "T3-14"), check=raw_stirred_in_late),
-    DishRule(id="raw-heated-dry", severity=Severity.ERROR, facts=_WETTED_FACTS, check=raw_heated_dry),
-    DishRule(id="raw-soaked-short", severity=Severity.WARNING, facts=_WETTED_FACTS, check=raw_soaked_short),
-    DishRule(id="raw-water-drunk", severity=Severity.ERROR, facts=("T6-11", "T3-17"), check=raw_water_drunk),
-    DishRule(id="raw-water-not-boiled", severity=Severity.ERROR, facts=("T6-11", "T1-25"), check=raw_water_not_boiled),
-    DishRule(id="raw-touches-ready", severity=Severity.ERROR, facts=("T3-17",), check=raw_touches_ready),
-    DishRule(id="raw-instead", severity=Severity.ERROR, facts=("T3-02", "T3-17"), check=raw_instead),
-    DishRule(id="raw-pack-shared", severity=Severity.ERROR, facts=("T3-17", "T3-03"), check=raw_pack_shared),
+    DishRule(id="raw-not-cooked", severity=Severity.ERROR, facts=("T3-02", "T6-11"), check=raw_not_cooked, of_raw=True),
+    DishRule(id="raw-steeped", severity=Severity.ERROR, facts=("T3-02", "T6-11"), check=raw_steeped, of_raw=True),
+    DishRule(id="raw-on-heater", severity=Severity.ERROR, facts=("T10-09", "T3-02"), check=raw_on_heater, of_raw=True),
     DishRule(
-        id="raw-pieces-pack-shared", severity=Severity.ERROR, facts=("T3-18", "T3-17"), check=raw_pieces_pack_shared
+        id="raw-stirred-in-late",
+        severity=Severity.ERROR,
+        facts=("T3-02", "T3-14"),
+        check=raw_stirred_in_late,
+        of_raw=True,
+    ),
+    DishRule(id="raw-heated-dry", severity=Severity.ERROR, facts=_WETTED_FACTS, check=raw_heated_dry, of_raw=True),
+    DishRule(
+        id="raw-soaked-short", severity=Severity.WARNING, facts=_WETTED_FACTS, check=raw_soaked_short, of_raw=True
+    ),
+    DishRule(
+        id="raw-water-drunk", severity=Severity.ERROR, facts=("T6-11", "T3-17"), check=raw_water_drunk, of_raw=True
+    ),
+    DishRule(
+        id="raw-water-not-boiled",
+        severity=Severity.ERROR,
+        facts=("T6-11", "T1-25"),
+        check=raw_water_not_boiled,
+        of_raw=True,
+    ),
+    DishRule(id="raw-touches-ready", severity=Severity.ERROR, facts=("T3-17",), check=raw_touches_ready, of_raw=True),
+    DishRule(id="raw-instead", severity=Severity.ERROR, facts=("T3-02", "T3-17"), check=raw_instead),
+    DishRule(
+        id="raw-pack-shared", severity=Severity.ERROR, facts=("T3-17", "T3-03"), check=raw_pack_shared, of_raw=True
+    ),
+    DishRule(
+        id="raw-pieces-pack-shared",
+        severity=Severity.ERROR,
+        facts=("T3-18", "T3-17"),
+        check=raw_pieces_pack_shared,
+        of_raw=True,
     ),
     DishRule(
         id="no-tasting-raw",
@@ -187,6 +209,7 @@ RULES = (
         facts=("T3-14", "T3-02"),
         shows=Shows.FIELD,
         check=no_tasting_raw,
+        of_raw=True,
     ),
     DishRule(
         id="hands-after-raw",
@@ -194,5 +217,6 @@ RULES = (
         facts=("T13-01", "T3-17", "T3-18"),
         shows=Shows.FIELD,
         check=hands_after_raw,
+        of_raw=True,
     ),
 )

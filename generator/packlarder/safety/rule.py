@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import cache
 from types import MappingProxyType
 from typing import TypeAlias
 
@@ -101,9 +102,10 @@ class ComponentRule(Rule):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DishRule(Rule):
-    """A rule about a dish."""
+    """A rule about a dish. `of_raw` says that it can apply only where something is RAW: no other dish is asked."""
 
     check: Callable[[DishCase], Hits]
+    of_raw: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -181,11 +183,13 @@ class Finding:
         )
 
 
+@cache
 def source_of(facts: tuple[str, ...]) -> str:
     """Name the sources of facts in one phrase, each once."""
     return "; ".join(dict.fromkeys(FACTS[id].source for id in facts))
 
 
+@cache
 def standing_of(facts: tuple[str, ...]) -> Standing:
     """Give the standing of the least known of the facts."""
     return max((FACTS[id].standing for id in facts), key=SURENESS.index)

@@ -1,13 +1,12 @@
 """All rules in one tuple, and what comes of holding a book against them."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
 from packlarder.book.household import Household
 from packlarder.faults import Fault, Severity
-from packlarder.figures.kinds import Kind
 from packlarder.reckon.batch_records import RunSums
 from packlarder.reckon.larder_records import LarderSums
-from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
+from packlarder.reckon.records import ComponentSums, DishSums
 from packlarder.safety import beans_and_grains, cooking, drying, field, people, raw, sachets, store, water
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
@@ -29,6 +28,7 @@ RULES: tuple[Rule, ...] = (
 
 _OF_COMPONENTS = tuple(rule for rule in RULES if isinstance(rule, ComponentRule))
 _OF_DISHES = tuple(rule for rule in RULES if isinstance(rule, DishRule))
+_WITHOUT_RAW = tuple(rule for rule in _OF_DISHES if not rule.of_raw)
 _OF_RUNS = tuple(rule for rule in RULES if isinstance(rule, RunRule))
 _OF_THE_LARDER = tuple(rule for rule in RULES if isinstance(rule, LarderRule))
 
@@ -39,13 +39,13 @@ def check_component(sums: ComponentSums, household: Household) -> tuple[Finding,
     return tuple(_finding(rule, hit) for rule in _OF_COMPONENTS for hit in rule.check(case))
 
 
-def check_dish(plan: DishPlan, sums: DishSums | None, household: Household) -> tuple[Finding, ...]:
+def check_dish(case: DishCase) -> tuple[Finding, ...]:
     """Hold a dish against the rules, general cautions that apply to it included.
 
-    `sums` is None where the dish could not be worked out; then rules that need its clock or heat keep still.
+    Rules that need its clock or heat keep still where it could not be worked out.
     """
-    case = DishCase(plan, sums, household)
-    return tuple(_finding(rule, hit) for rule in _OF_DISHES for hit in rule.check(case))
+    rules = _OF_DISHES if case.raw else _WITHOUT_RAW
+    return tuple([_finding(rule, hit) for rule in rules for hit in rule.check(case)])
 
 
 def check_run(run: RunSums, household: Household) -> tuple[Finding, ...]:
@@ -60,40 +60,27 @@ def check_larder(larder: LarderSums, household: Household) -> tuple[Finding, ...
     return tuple(_finding(rule, hit) for rule in _OF_THE_LARDER for hit in rule.check(case))
 
 
-def check_larger(plan: DishPlan, each: Sequence[DishSums], household: Household) -> tuple[Finding, ...]:
-    """Give what a dish does only for more people than the usual, told once, from how many on.
+def check_larger(case: DishCase, each: Iterable[DishSums]) -> tuple[Finding, ...]:
+    """Give what a dish does only for more people than the case's own sums are for, told once, from how many on.
 
-    `each` are its sums in rising order of servings, the usual ones among them; what holds for those `check_dish` tells.
+    `each` are its sums in rising order of servings; what holds for the case's own `check_dish` tells.
     """
-    usual = next((sums for sums in each if sums.servings == household.servings), None)
-    more = [sums for sums in each if sums.servings > household.servings]
-    return (*_egg_for_many(plan, usual, more, household), *_long_for_many(plan, usual, more, household))
-
-
-def _egg_for_many(
-    plan: DishPlan, usual: DishSums | None, more: Sequence[DishSums], household: Household
-) -> tuple[Finding, ...]:
-    """Find from how many servings on raw egg is to be mixed by shares; nothing where that holds for the usual ones."""
-    if not any(Kind.EGG in part.component.uncooked for part in plan.parts):
+    if case.sums is None:
         return ()
-    for sums in (usual, *more):
-        hits = tuple(water.egg_by_shares(DishCase(plan, sums, household)))
-        if hits:
-            return () if sums is usual else tuple(_finding(water.EGG_BY_SHARES, hit) for hit in hits)
-    return ()
+    usual = case.sums.servings
+    more = [sums for sums in each if sums.servings > usual]
+    return (
+        *_for_many(water.EGG_BY_SHARES, case, water.egg_by_shares_from(case, more)),
+        *_for_many(water.OVER_TWO_HOURS, case, water.over_two_hours_from(case, more)),
+    )
 
 
-def _long_for_many(
-    plan: DishPlan, usual: DishSums | None, more: Sequence[DishSums], household: Household
-) -> tuple[Finding, ...]:
-    """Find from how many servings on a dish takes over two hours; nothing where that holds for the usual ones."""
-    long = [sums for sums in more if sums.clock.minutes >= water.wet_limit_min(sums.conditions.air_c)]
-    if not long:
+def _for_many(rule: DishRule, case: DishCase, hits: Iterable[Hit]) -> tuple[Finding, ...]:
+    """Give what a rule finds for more people; nothing where it holds for the case itself."""
+    if rule.of_raw and not case.raw:
         return ()
-    case = DishCase(plan, usual, household)
-    if any(water.over_two_hours(case)):
-        return ()
-    return tuple(_finding(water.OVER_TWO_HOURS, hit) for hit in water.over_two_hours_from(case, long))
+    found = tuple([_finding(rule, hit) for hit in hits])
+    return () if found and any(rule.check(case)) else found
 
 
 def general_cautions() -> tuple[Rule, ...]:

@@ -53,13 +53,13 @@ def hot_day(case: DishCase) -> Iterator[Hit]:
 
 def stands_too_long(case: DishCase) -> Iterator[Hit]:
     """Find perishable food that stands wet too long before it is heated or eaten, by the dish's own clock."""
-    if case.sums is None:
-        return
     limit = wet_limit_min(case.air_c)
+    if case.sums is None or case.ready_at <= limit:  # nothing stands for longer than the dish takes
+        return
     for part in case.perishable:
-        at, minutes = case.journey(part).wet_at, _stands(case, part)
+        minutes = _stands(case, part, case.sums)
         if minutes > limit:
-            yield case.hit(part, at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
+            yield case.hit(part, case.journey(part).wet_at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
 
 
 def over_two_hours(case: DishCase) -> Iterator[Hit]:
@@ -76,9 +76,11 @@ def over_two_hours_from(case: DishCase, each: Iterable[DishSums]) -> Iterator[Hi
 
 def _over_limit(case: DishCase, sums: DishSums) -> bool:
     """Tell whether perishable food takes longer from its water to the plate than it may."""
-    wet = [wet_at for part in case.perishable if (wet_at := case.journey(part).wet_at) is not None]
-    starts = min([sums.steps[index].start_min for index in wet], default=math.inf)
-    return ready_at(sums) - starts > wet_limit_min(case.air_c)
+    limit = wet_limit_min(case.air_c)
+    if sums.clock.minutes < limit:  # from the first move on, rounded up
+        return False
+    starts = min([sums.steps[index].start_min for index in case.wets_perishable], default=math.inf)
+    return ready_at(sums) - starts > limit
 
 
 def wet_limit_min(air_c: float) -> float:
@@ -109,27 +111,33 @@ def mix_egg_late(case: DishCase) -> Iterator[Hit]:
 
 def egg_stands(case: DishCase) -> Iterator[Hit]:
     """Find raw egg that stands mixed for long before it is cooked."""
-    for part, wet_at, minutes, limit in _standing_egg(case):
-        yield case.hit(part, wet_at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
+    if case.sums is not None:
+        for part, wet_at, minutes, limit in _standing_egg(case, case.sums):
+            yield case.hit(part, wet_at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
 
 
 def egg_by_shares(case: DishCase) -> Iterator[Hit]:
     """Ask to mix raw egg a share at a time where so many eat that the last of it would stand too long."""
-    for part, _, minutes, _ in _standing_egg(case):
-        if case.sums is not None:
-            servings = str(case.sums.servings)
-            yield case.note(part=part.called.lower(), servings=servings, minutes=f"{minutes:.0f}")
+    return egg_by_shares_from(case, () if case.sums is None else (case.sums,))
 
 
-def _standing_egg(case: DishCase) -> Iterator[tuple[PlannedPart, int, float, float]]:
+def egg_by_shares_from(case: DishCase, each: Iterable[DishSums]) -> Iterator[Hit]:
+    """Find the first of several sums of a dish, in rising order of servings, that keeps raw egg for so long."""
+    for sums in each:
+        standing = list(_standing_egg(case, sums))
+        for part, _, minutes, _ in standing:
+            yield case.note(part=part.called.lower(), servings=str(sums.servings), minutes=f"{minutes:.0f}")
+        if standing:
+            return
+
+
+def _standing_egg(case: DishCase, sums: DishSums) -> Iterator[tuple[PlannedPart, int, float, float]]:
     """Give each raw egg that stands mixed too long: the part, the step that wets it, its minutes, and the limit."""
-    if case.sums is None:
-        return
     for part in case.raw_with(Kind.EGG):
         wet_at = case.journey(part).wet_at
         if wet_at is None:
             continue
-        minutes = _stands(case, part)
+        minutes = _stands(case, part, sums)
         limit = min(case.minutes(case.plan.steps[wet_at]) + EGG_IDLE.value, EGG_TIME.value)
         if minutes > limit:
             yield part, wet_at, minutes, limit
@@ -184,29 +192,31 @@ def _takes_water(case: DishCase) -> bool:
 
 
 def _wet_perishable(case: DishCase) -> bool:
-    return any(case.journey(part).wet_at is not None for part in case.perishable)
+    return bool(case.wets_perishable)
 
 
-def _stands(case: DishCase, part: PlannedPart) -> float:
+def _stands(case: DishCase, part: PlannedPart, sums: DishSums) -> float:
     """Give how long a part stands wet: from when its water goes in until the stove heats it, or until the plate.
 
     What is cooked in rounds waits for the last of them, unless it goes dry into the pot.
     """
     wet_at = case.journey(part).wet_at
-    if wet_at is None or case.sums is None:
+    if wet_at is None:
         return 0.0
     heated = (step.index for step in case.steps_with(part.index, *_ON_STOVE) if step.index >= wet_at)
     first = next(heated, None)
-    starts = case.sums.steps[wet_at].start_min
+    starts = sums.steps[wet_at].start_min
     if first is None:
-        return case.ready_at - starts
-    heat = case.sums.steps[first]
+        return ready_at(sums) - starts
+    heat = sums.steps[first]
     others_min = (heat.boil_up_min + heat.cook_min) * (1 - 1 / heat.rounds) if first > wet_at else 0.0
     return heat.start_min + others_min - starts
 
 
 OVER_TWO_HOURS = DishRule(id="over-two-hours", severity=Severity.NOTE, facts=("T2-18", "T2-02"), check=over_two_hours)
-EGG_BY_SHARES = DishRule(id="egg-by-shares", severity=Severity.NOTE, facts=("T2-15", "T2-16"), check=egg_by_shares)
+EGG_BY_SHARES = DishRule(
+    id="egg-by-shares", severity=Severity.NOTE, facts=("T2-15", "T2-16"), check=egg_by_shares, of_raw=True
+)
 RULES = (
     DishRule(
         id="steeping-only-warms",
@@ -226,10 +236,15 @@ RULES = (
     OVER_TWO_HOURS,
     DishRule(id="long-soak", severity=Severity.WARNING, facts=("T6-09", "T6-07"), check=long_soak),
     EGG_BY_SHARES,
-    DishRule(id="egg-stands", severity=Severity.WARNING, facts=("T2-15", "T2-16"), check=egg_stands),
+    DishRule(id="egg-stands", severity=Severity.WARNING, facts=("T2-15", "T2-16"), check=egg_stands, of_raw=True),
     DishRule(id="hot-day", severity=Severity.NOTE, facts=("T2-02", "T2-18"), shows=Shows.FIELD, check=hot_day),
     DishRule(
-        id="mix-egg-late", severity=Severity.NOTE, facts=("T2-15", "T2-16"), shows=Shows.FIELD, check=mix_egg_late
+        id="mix-egg-late",
+        severity=Severity.NOTE,
+        facts=("T2-15", "T2-16"),
+        shows=Shows.FIELD,
+        check=mix_egg_late,
+        of_raw=True,
     ),
     DishRule(
         id="treat-the-water",

@@ -6,14 +6,55 @@ from types import MappingProxyType
 
 from packlarder.book.book import Book
 from packlarder.faults import Fault
+from packlarder.lazily import Kept
 from packlarder.reckon.components import reckon_components
-from packlarder.reckon.dish import usual_conditions, work_out
+from packlarder.reckon.dish import usual_conditions, work_out_each
 from packlarder.reckon.pack_slips import pack_slips
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
+from packlarder.reckon.settled import Settled, settle
 from packlarder.reckon.water_slips import component_slips, water_slips
+from packlarder.safety.case import DishCase
 from packlarder.safety.rule import Finding
 from packlarder.safety.rules import check_component, check_dish, faults_of
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckedDish:
+    """A dish with its sums at the usual servings, what other sums of it go on from, and what the rules found."""
+
+    plan: DishPlan
+    settled: Settled
+    usual: DishSums
+    case: DishCase
+    findings: tuple[Finding, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DishFaults:
+    """What is wrong with a dish, by itself and against the rules; `planned` tells whether it could be worked out."""
+
+    slips: tuple[Fault, ...]
+    against_rules: tuple[Fault, ...]
+    planned: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckedComponents:
+    """The components of a book, which all its dishes build on; mappings go by id."""
+
+    book: Book
+    sums: Mapping[str, ComponentSums]
+    findings: Mapping[str, tuple[Finding, ...]]
+    slips: tuple[Fault, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckedDishes:
+    """Some dishes of a book: those that could be worked out, and what is wrong with each. Mappings go by id."""
+
+    dishes: Mapping[str, CheckedDish]
+    faults: Mapping[str, DishFaults]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,42 +66,73 @@ class CheckedBook:
 
     book: Book
     components: Mapping[str, ComponentSums]
-    plans: Mapping[str, DishPlan]
-    usual: Mapping[str, DishSums]
     component_findings: Mapping[str, tuple[Finding, ...]]
-    dish_findings: Mapping[str, tuple[Finding, ...]]
+    dishes: Mapping[str, CheckedDish]
     faults: tuple[Fault, ...]
 
 
 def check_book(book: Book) -> CheckedBook:
     """Work out every component and dish of a book and hold them against the rules."""
-    household = book.household
+    components = check_components(book)
+    checked = check_dishes(components, book.dishes)
+    return whole_book(components, checked.dishes, checked.faults)
+
+
+def check_components(book: Book) -> CheckedComponents:
+    """Work out every component of a book and hold it against the rules."""
     components, found = reckon_components(book)
-    faults = list(found)
-    faults += [slip for sums in components.values() for slip in component_slips(sums)]
-    component_findings = {id: check_component(sums, household) for id, sums in components.items()}
-    conditions = usual_conditions(household)
-    plans: dict[str, DishPlan] = {}
-    usual: dict[str, DishSums] = {}
-    dish_findings: dict[str, tuple[Finding, ...]] = {}
-    for id in book.dishes:
-        plan, wrong = plan_dish(book, components, id)
-        faults += wrong
-        if plan is not None:
-            plans[id] = plan
-            usual[id] = work_out(plan, household.servings, conditions, household.margins.fuel.base)
-            faults += _slips(plan, usual[id], wrong)
-            dish_findings[id] = check_dish(plan, usual[id], household)
-    for findings in (*component_findings.values(), *dish_findings.values()):
-        faults += faults_of(findings)
-    return CheckedBook(
+    return CheckedComponents(
         book=book,
-        components=components,
-        plans=MappingProxyType(plans),
-        usual=MappingProxyType(usual),
-        component_findings=MappingProxyType(component_findings),
-        dish_findings=MappingProxyType(dish_findings),
-        faults=tuple(faults),
+        sums=components,
+        findings={id: check_component(sums, book.household) for id, sums in components.items()},
+        slips=(*found, *(slip for sums in components.values() for slip in component_slips(sums))),
+    )
+
+
+def check_dishes(components: CheckedComponents, ids: Iterable[str]) -> CheckedDishes:
+    """Work out dishes of a book and hold them against the rules."""
+    household = components.book.household
+    conditions = usual_conditions(household)
+    dishes: dict[str, CheckedDish] = {}
+    faults: dict[str, DishFaults] = {}
+    for id in ids:
+        plan, wrong = plan_dish(components.book, components.sums, id)
+        if plan is None:
+            faults[id] = DishFaults(slips=tuple(wrong), against_rules=(), planned=False)
+            continue
+        settled = settle(plan, conditions)
+        (usual,) = work_out_each(settled, (household.servings,), household.margins.fuel.base)
+        slips = (*wrong, *_slips(plan, usual, wrong))
+        case = DishCase(plan, usual, household)
+        findings = check_dish(case)
+        dishes[id] = CheckedDish(plan=plan, settled=settled, usual=usual, case=case, findings=findings)
+        faults[id] = DishFaults(slips=slips, against_rules=tuple(faults_of(findings)), planned=True)
+    return CheckedDishes(dishes=dishes, faults=faults)
+
+
+def whole_book(
+    components: CheckedComponents, dishes: Mapping[str, CheckedDish], faults: Mapping[str, DishFaults]
+) -> CheckedBook:
+    """Put a book together when the faults of all its dishes are known.
+
+    A dish that is not among `dishes`, but could be worked out, is made when somebody asks for it.
+    """
+    told = [faults[id] for id in components.book.dishes]
+    return CheckedBook(
+        book=components.book,
+        components=components.sums,
+        component_findings=MappingProxyType(components.findings),
+        dishes=Kept(
+            [id for id in components.book.dishes if faults[id].planned],
+            lambda id: check_dishes(components, (id,)).dishes[id],
+            made=dishes,
+        ),
+        faults=(
+            *components.slips,
+            *(fault for one in told for fault in one.slips),
+            *(fault for findings in components.findings.values() for fault in faults_of(findings)),
+            *(fault for one in told for fault in one.against_rules),
+        ),
     )
 
 

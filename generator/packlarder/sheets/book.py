@@ -1,10 +1,11 @@
 """The sheet of a whole book: everything that is published of it."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from types import MappingProxyType
 
-from packlarder.reckon.dish import usual_conditions, work_out_each
+from packlarder.lazily import Anew, Lazily
+from packlarder.reckon.dish import work_out_each
 from packlarder.safety import check_larger
 from packlarder.safety.whole import CheckedBook
 from packlarder.sheets import words
@@ -18,7 +19,6 @@ from packlarder.sheets.field import field_opening
 from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.format_reference import format_sections
 from packlarder.sheets.indexes import IndexedDish, all_indexes, indexed
-from packlarder.sheets.lazily import Anew, Lazily
 from packlarder.sheets.origins import usual_line
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
@@ -34,15 +34,18 @@ def book_sheet(
     on: date,
     photos: Mapping[str, bytes] | None = None,
     downloads: tuple[Download, ...] = (),
+    rows: Mapping[str, IndexedDish] | None = None,
 ) -> BookSheet:
     """Build the sheet of a book that has no errors.
 
-    `photos` go by their file names; `downloads` are the files that will lie beside the site.
+    `photos` go by their file names; `downloads` are the files that will lie beside the site. `rows` are those of all
+    dishes, by id, where somebody has made them already.
     """
     household = checked.book.household
     system = System(household.units.value)
-    ids = sorted(checked.plans, key=lambda id: checked.book.dishes[id].name.lower())
-    dishes = [indexed(usual_series(checked, id), system) for id in ids]
+    rows = rows or index_rows(checked, checked.dishes)
+    ids = sorted(checked.dishes, key=lambda id: checked.book.dishes[id].name.lower())
+    dishes = [rows[id] for id in ids]
     sheets = Lazily(ids, lambda id: _sheet(checked, usual_series(checked, id)))
     openings = Lazily(ids, lambda id: _opening(checked, sheets[ids.index(id)], system))
     return BookSheet(
@@ -55,7 +58,7 @@ def book_sheet(
         about=household.about,
         dish_links=tuple(dish.entry.link for dish in dishes),
         dishes=sheets,
-        components=_components(checked),
+        components=_components(checked, dishes),
         indexes=all_indexes(dishes, list(checked.components.values())),
         general_cautions=front_cautions(),
         rules=rule_rows(),
@@ -69,38 +72,45 @@ def book_sheet(
     )
 
 
+def index_rows(checked: CheckedBook, ids: Iterable[str]) -> dict[str, IndexedDish]:
+    """Take dishes into the indexes; they go by id."""
+    system = System(checked.book.household.units.value)
+    return {id: indexed(usual_series(checked, id), system) for id in ids}
+
+
 def _sheet(checked: CheckedBook, dish: DishSeries) -> DishSheet:
-    larger = check_larger(dish.plan, dish.sums, checked.book.household)
-    return dish_sheet(dish, (*checked.dish_findings[dish.plan.id], *larger))
+    known = checked.dishes[dish.plan.id]
+    return dish_sheet(dish, (*known.findings, *check_larger(known.case, dish.sums)))
 
 
 def _opening(checked: CheckedBook, sheet: DishSheet, system: System) -> FieldOpening:
-    return field_opening(usual_series(checked, sheet.id), sheet, checked.dish_findings[sheet.id], system)
+    return field_opening(usual_series(checked, sheet.id), sheet, checked.dishes[sheet.id].findings, system)
 
 
 def usual_series(checked: CheckedBook, id: str) -> DishSeries:
     """Take a dish as it was worked out for the usual servings."""
-    return DishSeries(plan=checked.plans[id], household=checked.book.household, sums=(checked.usual[id],), usual=0)
+    dish = checked.dishes[id]
+    return DishSeries(plan=dish.plan, household=checked.book.household, sums=(dish.usual,), usual=0)
 
 
 def dish_series(checked: CheckedBook, id: str, servings: Sequence[int] = SERVINGS) -> DishSeries:
     """Work out a dish for a row of servings under the household's usual conditions."""
     household = checked.book.household
-    conditions = usual_conditions(household)
+    dish = checked.dishes[id]
     usual = household.servings if household.servings in servings else servings[0]
     return DishSeries(
-        plan=checked.plans[id],
+        plan=dish.plan,
         household=household,
-        sums=work_out_each(checked.plans[id], servings, conditions, household.margins.fuel.base),
+        sums=work_out_each(dish.settled, servings, household.margins.fuel.base),
         usual=servings.index(usual),
     )
 
 
-def _components(checked: CheckedBook) -> tuple[ComponentSheet, ...]:
+def _components(checked: CheckedBook, dishes: Sequence[IndexedDish]) -> tuple[ComponentSheet, ...]:
     used: dict[str, dict[str, str]] = {id: {} for id in checked.components}
-    for id, plan in checked.plans.items():
-        for part in plan.parts:
-            used[part.component.id][id] = plan.model.name
+    for dish in dishes:
+        for component_id in dish.components:
+            used[component_id][dish.entry.link.id] = dish.entry.link.name
     held: dict[str, dict[str, str]] = {id: {} for id in checked.components}
     for id, component in checked.components.items():
         for ingredient in component.model.made_of:

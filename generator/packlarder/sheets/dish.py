@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 
 from packlarder.book.step import Verb
+from packlarder.figures.allergens import Allergen
 from packlarder.figures.kinds import Cooking, doneness_of
 from packlarder.figures.temperatures import cooking_temperature
 from packlarder.figures.verbs import VERBS
@@ -49,7 +50,7 @@ def dish_sheet(dish: DishSeries, findings: Sequence[Finding]) -> DishSheet:
         conditions=condition_lines(dish),
         cautions=tuple(caution(finding) for finding in on_the_page(findings)),
         feeds=_feeds(dish),
-        allergens=tuple(sorted({one.value for part in plan.parts for one in part.component.allergens})),
+        allergens=_named(_held(dish)),
         traces=_traces(dish),
         origins=origin_lines(plan),
         missing=tuple(words.MISSING.format(what=gap.what, missing=gap.missing) for gap in dish.sums[dish.usual].gaps),
@@ -79,14 +80,13 @@ def day(on: date) -> str:
 def method_of(dish: DishSeries) -> str:
     """Give the cooking method a dish is found under: by the hottest thing that its steps do."""
     verbs = {step.verb for step in dish.plan.steps if not step.heater}
-    hot = any(sums.hot_ml for sums in (one.water for one in dish.sums[:1]))
     ways = (
         ("bake", Verb.BAKE in verbs),
         ("fry", Verb.FRY in verbs),
         ("boil", bool(verbs & {Verb.BOIL, Verb.SIMMER})),
         ("heater", any(step.heater for step in dish.plan.steps)),
         ("warm", Verb.WARM in verbs),
-        ("pour over", hot),
+        ("pour over", bool(dish.sums[0].water.hot_ml)),
         ("cold", any(one.offered_ml for one in dish.sums[0].parts)),
     )
     return words.METHODS[next((way for way, holds in ways if holds), "none")]
@@ -121,9 +121,16 @@ def _once(texts: Iterable[str]) -> str:
 
 def _traces(dish: DishSeries) -> tuple[str, ...]:
     """Give what the dish may hold traces of and does not hold anyway."""
-    components = [part.component for part in dish.plan.parts]
-    held = {one for component in components for one in component.allergens}
-    return tuple(sorted({one.value for component in components for one in component.traces - held}))
+    traces = frozenset[Allergen]().union(*[part.component.traces for part in dish.plan.parts])
+    return _named(traces - _held(dish))
+
+
+def _held(dish: DishSeries) -> frozenset[Allergen]:
+    return frozenset[Allergen]().union(*[part.component.allergens for part in dish.plan.parts])
+
+
+def _named(allergens: frozenset[Allergen]) -> tuple[str, ...]:
+    return tuple(sorted([one.value for one in allergens]))
 
 
 def strip_of(dish: DishSeries, water: Carried) -> tuple[Reading, ...]:

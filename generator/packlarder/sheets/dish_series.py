@@ -2,48 +2,16 @@
 
 from dataclasses import dataclass
 from functools import cached_property
-from typing import NamedTuple
 
-from packlarder.book.bring_back import Way
 from packlarder.book.household import Household
 from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import DishPlan, DishSums
 from packlarder.sheets import series
+from packlarder.sheets.columns import PartColumns, StepColumns, WaterColumns
 from packlarder.sheets.ounces import Ounces, ounces_of
 from packlarder.sheets.pots import pots_used
-from packlarder.sheets.printed import NOTHING, Printed
-
-
-class PartColumns(NamedTuple):
-    """The fields of `PartSums`, in their order, each for every number of servings."""
-
-    dry_g: tuple[float, ...]
-    fresh_g: tuple[float | None, ...]
-    way: tuple[Way | None, ...]
-    offered_ml: tuple[float, ...]
-    absorbed_ml: tuple[float | None, ...]
-    drained_ml: tuple[float, ...]
-
-
-class StepColumns(NamedTuple):
-    """The fields of `StepSums`, in their order, each for every number of servings."""
-
-    start_min: tuple[float, ...]
-    end_min: tuple[float, ...]
-    boil_up_min: tuple[float, ...]
-    cook_min: tuple[float, ...]
-    wait_min: tuple[float, ...]
-    water_ml: tuple[float, ...]
-    from_drain_ml: tuple[float, ...]
-    standing_ml: tuple[float, ...]
-    drained_ml: tuple[float, ...]
-    heater_ml: tuple[float, ...]
-    heated_ml: tuple[float, ...]
-    boiled_off_ml: tuple[float, ...]
-    rounds: tuple[int, ...]
-    vessels: tuple[int, ...]
-    heat_kj: tuple[float, ...]
-    steeped_c: tuple[float | None, ...]
+from packlarder.sheets.printed import NOTHING, Printed, kept
+from packlarder.sheets.words import lowered
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -73,6 +41,16 @@ class DishSeries:
         return tuple([StepColumns(*zip(*step, strict=True)) for step in each])
 
     @cached_property
+    def water(self) -> WaterColumns:
+        """The water to carry, turned in the same way."""
+        return WaterColumns(*zip(*[sums.water for sums in self.sums], strict=True))
+
+    @cached_property
+    def names(self) -> tuple[str, ...]:
+        """The name of each part as it stands inside a sentence."""
+        return tuple([lowered(part.called) for part in self.plan.parts])
+
+    @cached_property
     def weights(self) -> tuple[Printed, ...]:
         """The dry weight of each part, printed."""
         return tuple([series.weights(part.dry_g) for part in self.parts])
@@ -88,9 +66,9 @@ class DishSeries:
         return tuple([self._measure(part.index) for part in self.plan.parts])
 
     @cached_property
-    def ounces(self) -> tuple[Ounces, ...]:
+    def ounces(self) -> Ounces:
         """The fluid ounces to carry."""
-        return tuple([ounces_of(sums) for sums in self.sums])
+        return ounces_of(self.steps, self.water, heaters=self.sums[0].conditions.heater_water_carried)
 
     @cached_property
     def pots(self) -> tuple[str, ...]:
@@ -101,9 +79,15 @@ class DishSeries:
         component, dry_g = self.plan.parts[index].component, self.parts[index].dry_g
         per_ml = component.grams_per.get(PER_ML)
         if per_ml:
-            return series.measures(tuple([grams / per_ml for grams in dry_g]))
+            return series.measures(dry_g, per_ml)
         noun = next(iter(component.grams_per), None)
         if noun is None:
             return series.fixed(NOTHING, self.count)
-        numbers = [grams / component.grams_per[noun] for grams in dry_g]
-        return series.counts(tuple([number if series.is_near_a_half(number) else None for number in numbers]), noun)
+        return _pieces(dry_g, component.grams_per[noun], noun)
+
+
+@kept
+def _pieces(grams: tuple[float, ...], one_g: float, noun: str) -> Printed:
+    """Count a part in pieces where counts in halves say what is meant."""
+    numbers = [dry_g / one_g for dry_g in grams]
+    return series.counts(tuple([number if series.is_near_a_half(number) else None for number in numbers]), noun)

@@ -92,10 +92,10 @@ class _Setter:
 def _figures(dish: DishSeries, sheet: DishSheet, system: System) -> tuple[FieldFigure, ...]:
     """Give the water, how much of it is heated, and the minutes; what soaks first and for how long."""
     sums = dish.sums[dish.usual]
-    water = _told_water(dish, sums.water.carry_ml, dish.ounces[dish.usual].carry, system)
+    water = _told_water(dish, sums.water.carry_ml, dish.ounces.carry[dish.usual], system)
     figures = [FieldFigure(label=words.FIELD["water"], figure=water)]
     if sums.water.hot_ml > 0:
-        heated = _told_water(dish, sums.water.hot_ml, dish.ounces[dish.usual].heated, system)
+        heated = _told_water(dish, sums.water.hot_ml, dish.ounces.heated[dish.usual], system)
         figures.append(FieldFigure(label=words.FIELD["hot"], figure=heated, part_of=True))
     figures += [
         FieldFigure(label=lowered(one.label), figure=one.figure.text(system, dish.usual), part_of=True)

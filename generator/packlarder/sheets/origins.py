@@ -10,9 +10,10 @@ from packlarder.measure import (
     in_metres,
     in_percent,
 )
-from packlarder.reckon.records import ComponentSums, DishPlan, Yielded, YieldFrom
+from packlarder.reckon.records import ComponentSums, DishPlan, WaterPerGram, Yielded, YieldFrom
 from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.printed import kept
 from packlarder.sheets.series import whole_ml
 from packlarder.sheets.vessels import is_heated
 
@@ -52,7 +53,7 @@ def _degrees(celsius: float) -> str:
 def origin_lines(plan: DishPlan) -> tuple[str, ...]:
     """Say of every part whose yield or water is worked out where that comes from."""
     components = {part.component.id: part.component for part in plan.parts}
-    return tuple(line for component in components.values() for line in component_origins(component))
+    return tuple([line for component in components.values() for line in component_origins(component)])
 
 
 def component_origins(component: ComponentSums) -> tuple[str, ...]:
@@ -60,10 +61,14 @@ def component_origins(component: ComponentSums) -> tuple[str, ...]:
     made = component.yielded
     if made is None or made.origin is YieldFrom.AS_IT_IS:
         return ()
-    name = component.model.name
+    return _origins(component.model.name, made, component.water)
+
+
+@kept
+def _origins(name: str, made: Yielded, water: WaterPerGram | None) -> tuple[str, ...]:
+    """Say it once for all the dishes that a component is in."""
     lines = [words.ORIGINS[made.origin.value].format(name=name, dry=_dry_per_kg(made.fresh_g), table=_table(made))]
-    lines += _gives_back(component, made)
-    return tuple(lines)
+    return (*lines, *_gives_back(name, made, water))
 
 
 def _dry_per_kg(fresh_g: float) -> str:
@@ -76,9 +81,8 @@ def _table(made: Yielded) -> str:
     return words.TABLE_SAYS.format(dry=_dry_per_kg(made.table_fresh_g))
 
 
-def _gives_back(component: ComponentSums, made: Yielded) -> list[str]:
+def _gives_back(name: str, made: Yielded, water: WaterPerGram | None) -> list[str]:
     """Note where the water the household gives departs from the mass balance by more than the figure allows."""
-    water, name = component.water, component.model.name
     if water is None or water.takes_ml is None or made.lost_ml == 0:
         return []
     if water.assumed:

@@ -5,38 +5,60 @@ carried is what the steps print, in fluid ounces (a cup is 8, a tablespoon ½), 
 """
 
 import math
-from dataclasses import dataclass
+from collections.abc import Iterable
+from typing import NamedTuple
 
 from packlarder.measure.units import FLUID_OUNCE
 from packlarder.reckon.kitchen import as_poured_ml
-from packlarder.reckon.records import DishSums
+from packlarder.sheets.columns import StepColumns, WaterColumns
 
+OUNCE_ML = FLUID_OUNCE.size
 _ALMOST = 1e-6
 
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Ounces:
-    """What to carry, what of it is heated, in whole fluid ounces."""
-
-    carry: int
-    heated: int
+Row = tuple[float, ...]
 
 
-def ounces_of(sums: DishSums) -> Ounces:
-    """Work out the fluid ounces to carry: as much as the millilitres, and as much as the steps say to pour."""
-    all_ml = heated_ml = 0.0
-    for step in sums.steps:
-        if step.water_ml:
-            poured_ml = as_poured_ml(step.water_ml / step.rounds) * step.rounds
-            all_ml += poured_ml
-            heated_ml += poured_ml * step.heated_ml / step.water_ml
-        if step.heater_ml and sums.conditions.heater_water_carried:
-            all_ml += as_poured_ml(step.heater_ml)
-    return Ounces(
-        carry=_up(max(all_ml, sums.water.carry_ml)),
-        heated=_up(max(heated_ml, sums.water.hot_ml)),
+class Ounces(NamedTuple):
+    """What to carry, what of it is heated, in whole fluid ounces for every number of servings."""
+
+    carry: tuple[int, ...]
+    heated: tuple[int, ...]
+
+
+def ounces_of(steps: Iterable[StepColumns], water: WaterColumns, *, heaters: bool) -> Ounces:
+    """Work out the fluid ounces to carry: as much as the millilitres, and as much as the steps say to pour.
+
+    `heaters` says that the water of ration heaters is carried too.
+    """
+    carry: list[Row] = []
+    heated: list[Row] = []
+    for step in steps:
+        if any(step.water_ml):
+            poured = _poured(step)
+            carry.append(poured)
+            heated.append(_heated(step, poured))
+        if heaters and any(step.heater_ml):
+            carry.append(tuple(map(as_poured_ml, step.heater_ml)))
+    return Ounces(carry=_in_ounces(carry, water.carry_ml), heated=_in_ounces(heated, water.hot_ml))
+
+
+def _poured(step: StepColumns) -> Row:
+    """Give the water of a step as its words have it, in all rounds."""
+    return tuple(
+        [as_poured_ml(water / rounds) * rounds for water, rounds in zip(step.water_ml, step.rounds, strict=True)]
     )
 
 
+def _heated(step: StepColumns, poured: Row) -> Row:
+    """Give what is heated of the water that a step pours."""
+    waters = zip(poured, step.heated_ml, step.water_ml, strict=True)
+    return tuple([all_ml * heated / water if water else 0.0 for all_ml, heated, water in waters])
+
+
+def _in_ounces(poured: Iterable[Row], least_ml: Row) -> tuple[int, ...]:
+    """Add up what is poured, and round it up, or else the millilitres meant where they are more."""
+    return tuple([_up(max(least, sum(rest))) for least, *rest in zip(least_ml, *poured, strict=True)])
+
+
 def _up(millilitres: float) -> int:
-    return math.ceil(millilitres / FLUID_OUNCE.size - _ALMOST)
+    return math.ceil(millilitres / OUNCE_ML - _ALMOST)

@@ -12,13 +12,13 @@ from packlarder.sheets.printed import Printed, kept
 
 def part_rows(dish: DishSeries) -> tuple[PartRow, ...]:
     """Set every part with its amounts and waters."""
-    return tuple(_row(dish, index) for index in range(len(dish.plan.parts)))
+    return tuple([_row(dish, index) for index in range(len(dish.plan.parts))])
 
 
 def pack_rows(dish: DishSeries) -> tuple[PackRow, ...]:
     """Set the packs in their order of opening, then what travels in its own tub."""
-    packed = tuple(_pack(dish, pack) for pack in dish.plan.packs)
-    return (*packed, *(_loose(dish, index) for index in dish.plan.loose))
+    packed = [_pack(dish, pack) for pack in dish.plan.packs]
+    return (*packed, *[_loose(dish, index) for index in dish.plan.loose])
 
 
 def _row(dish: DishSeries, index: int) -> PartRow:
@@ -38,13 +38,15 @@ def _row(dish: DishSeries, index: int) -> PartRow:
         absorbed=series.waters(sums.absorbed_ml),
         drained=series.waters(sums.drained_ml),
         yield_from="" if component.yielded is None else component.yielded.origin.value,
-        instead=tuple(one.model.name for one in part.instead),
+        instead=tuple([one.model.name for one in part.instead]),
     )
 
 
 def _fresh(dish: DishSeries, index: int) -> Printed:
-    noun, weight = _counted(dish.plan.parts[index].component)
-    return _weighed_or_counted(dish.parts[index].fresh_g, noun, weight)
+    component, fresh_g = dish.plan.parts[index].component, dish.parts[index].fresh_g
+    if not component.fresh_grams_per:
+        return series.weights(fresh_g)
+    return _weighed_or_counted(fresh_g, *_counted(component))
 
 
 @kept
@@ -80,20 +82,21 @@ def _item(dish: DishSeries, index: int) -> PackItem:
 
 
 def _pack(dish: DishSeries, pack: PlannedPack) -> PackRow:
-    parts = [dish.plan.parts[index] for index in pack.all_parts]
+    held = pack.all_parts
+    components = [dish.plan.parts[index].component for index in held]
     return PackRow(
         number=pack.number,
-        items=tuple(_item(dish, index) for index in pack.parts),
-        weight=_pack_weight(dish, pack),
-        raw=any(part.component.raw for part in parts),
-        sachet=pack.sachet or any(part.component.model.sachet for part in parts),
+        items=tuple([_item(dish, index) for index in pack.parts]),
+        weight=_total(dish, held),
+        raw=any(component.raw for component in components),
+        sachet=pack.sachet or any(component.model.sachet for component in components),
         where=pack.called,
-        inside=tuple(_pack(dish, inner) for inner in pack.inside),
+        inside=tuple([_pack(dish, inner) for inner in pack.inside]),
     )
 
 
-def _pack_weight(dish: DishSeries, pack: PlannedPack) -> Printed:
-    held = [dish.printed_g[index] for index in pack.all_parts]
+def _total(dish: DishSeries, parts: Sequence[int]) -> Printed:
+    held = [dish.printed_g[index] for index in parts]
     return series.total_weights(tuple(map(sum, zip(*held, strict=True))) or (0.0,) * dish.count)
 
 

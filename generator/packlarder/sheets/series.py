@@ -52,6 +52,7 @@ def pours(millilitres: Numbers) -> Printed:
     return _both(millilitres, whole_ml, spoons)
 
 
+@kept
 def about(millilitres: Numbers) -> Printed:
     """Print waters that nobody pours but that are there, such as what is drained, rounded for a kitchen."""
     return _both(millilitres, _about_ml, _about_cups)
@@ -63,10 +64,15 @@ def waters(millilitres: Numbers) -> Printed:
     return _both(millilitres, whole_ml, in_fluid_ounces)
 
 
+def carried(millilitres: Numbers, ounces: Numbers) -> Printed:
+    """Print waters to carry, whole in both systems, each by a row of its own so that printed pieces add up."""
+    return Printed(_texts(millilitres, whole_ml), _texts(ounces, whole_ounces))
+
+
 @kept
-def measures(millilitres: Numbers) -> Printed:
+def measures(grams: tuple[float, ...], per_ml: float) -> Printed:
     """Print the volume of a dry component in spoons and cups, in both systems alike: they are what people own."""
-    return _same(millilitres, spoons)
+    return _same(tuple([dry_g / per_ml for dry_g in grams]), spoons)
 
 
 def is_near_a_half(number: float) -> bool:
@@ -116,6 +122,7 @@ def to_the_minute(minutes: float) -> str:
     return NO_BREAK.join([*spoken, amount(rest, "min")] if rest or not hours else spoken)
 
 
+@kept
 def degrees(celsius: float, count: int) -> Printed:
     """Print a temperature that must be reached, in whole degrees as authorities do, the same for all servings."""
     return Printed((in_celsius(celsius),) * count, (in_fahrenheit(celsius),) * count)
@@ -157,7 +164,8 @@ def both_of(one: Printed, other: Printed) -> Printed:
     """Join two figures where both are there: this and that; else give the one that is."""
 
     def joined(ones: Sequence[str], others: Sequence[str]) -> tuple[str, ...]:
-        return tuple([words.AND.join(filter(None, pair)) for pair in zip(ones, others, strict=True)])
+        pairs = zip(ones, others, strict=True)
+        return tuple([f"{this}{words.AND}{that}" if this and that else this or that for this, that in pairs])
 
     return Printed(joined(one.metric, other.metric), joined(one.us, other.us))
 
@@ -167,6 +175,7 @@ def or_else(figure: Printed, text: str) -> Printed:
     return Printed(tuple([one or text for one in figure.metric]), tuple([one or text for one in figure.us]))
 
 
+@kept
 def fixed(text: str, count: int) -> Printed:
     """Print a text that never changes."""
     return same(text, count)
@@ -182,7 +191,7 @@ def whole_ml(millilitres: float) -> str:
 
 
 @remembered
-def whole_ounces(ounces: int) -> str:
+def whole_ounces(ounces: float) -> str:
     """Print whole fluid ounces."""
     return amount(ounces, f"fl{NARROW}oz")
 
@@ -222,13 +231,14 @@ def _nothing(count: int) -> Printed:
 def _both(values: Numbers, metric: Callable[[float], str], us: Callable[[float], str]) -> Printed:
     if not any(values):
         return _nothing(len(values))
-    return Printed(
-        tuple([metric(value) if value else NOTHING for value in values]),
-        tuple([us(value) if value else NOTHING for value in values]),
-    )
+    return Printed(_texts(values, metric), _texts(values, us))
 
 
 def _same(values: Numbers, text: Callable[[float], str]) -> Printed:
     if not any(values):
         return _nothing(len(values))
-    return alike([text(value) if value else NOTHING for value in values])
+    return alike(_texts(values, text))
+
+
+def _texts(values: Numbers, text: Callable[[float], str]) -> tuple[str, ...]:
+    return tuple([text(value) if value else NOTHING for value in values])

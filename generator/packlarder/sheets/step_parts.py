@@ -6,18 +6,14 @@ from packlarder.reckon.records import PlannedStep
 from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.printed import EMPTY, Line, Printed, kept
-from packlarder.sheets.words import joined, lowered, set_line
+from packlarder.sheets.words import filled, joined
 
 
 def with_amounts(dish: DishSeries, step: PlannedStep) -> Line:
     """Name the parts with their weights; a part that was named by an earlier step is named alone."""
     named = {index for earlier in dish.plan.steps[: step.index] for index in earlier.parts}
     parts = _parts_of(dish, step)
-    return joined([(_name(dish, index),) if index in named else _with_amount(dish, index) for index in parts])
-
-
-def _name(dish: DishSeries, index: int) -> str:
-    return lowered(dish.plan.parts[index].called)
+    return joined([(dish.names[index],) if index in named else _with_amount(dish, index) for index in parts])
 
 
 def by_pack(dish: DishSeries, step: PlannedStep) -> Line:
@@ -31,7 +27,7 @@ def by_pack(dish: DishSeries, step: PlannedStep) -> Line:
         if whole and whole <= set(wanted) and not whole & apart:
             lines.append((words.PACK.format(number=pack.number),))
             wanted = [index for index in wanted if index not in whole]
-    alone = [(_name(dish, index),) if index in named else _out_of_pack(dish, index) for index in wanted]
+    alone = [(dish.names[index],) if index in named else _out_of_pack(dish, index) for index in wanted]
     return joined([*lines, *alone])
 
 
@@ -48,7 +44,7 @@ def _with_amount(dish: DishSeries, index: int, phrase: str = words.OF, pack: str
     if not measure.empty:
         metric = _exact(measure.metric, weight.metric) if index in dish.plan.loose else weight.metric
         weight = Printed(metric, _exact(measure.us, weight.us))
-    return set_line(phrase, {"name": _name(dish, index), "weight": weight, "number": pack})
+    return filled(phrase, {"name": dish.names[index], "weight": weight, "number": pack})
 
 
 @kept

@@ -13,12 +13,14 @@ from packlarder.sheets.dish_sheet import StepRow
 from packlarder.sheets.printed import Line, Printed, Run, Strong, kept
 from packlarder.sheets.step_parts import by_pack, soaking_before, with_amounts
 from packlarder.sheets.vessels import drained_into, head_of, holds_all, in_rounds, rounds_shared
-from packlarder.sheets.words import opened, set_line
+from packlarder.sheets.words import filled, opened, set_line
+
+_PHRASES = {key: phrase + words.TAIL for key, phrase in words.STEPS.items()}
 
 
 def step_rows(dish: DishSeries) -> tuple[StepRow, ...]:
     """Set every step of a dish."""
-    return tuple(_row(dish, step) for step in dish.plan.steps)
+    return tuple([_row(dish, step) for step in dish.plan.steps])
 
 
 def field_lines(dish: DishSeries) -> tuple[Line, ...]:
@@ -48,7 +50,7 @@ def _line(dish: DishSeries, step: PlannedStep, name_parts: Callable[[DishSeries,
         return (step.sentence,)
     runs = _Runs(dish, step)
     runs["parts"] = (runs.all_in,) if runs.all_in else name_parts(dish, step)
-    return _closed(_headed(runs.head, set_line(words.STEPS[_key(dish, step, step.verb)] + words.TAIL, runs)))
+    return _closed(_headed(runs.head, set_line(_PHRASES[_key(dish, step, step.verb)], runs)))
 
 
 def _behind_verb(line: Line, step: PlannedStep) -> Line:
@@ -134,12 +136,12 @@ class _Runs(dict[str, "Run | Line"]):
         return series.minutes(tuple([cook or wait for cook, wait in zip(cooked, self.sums.wait_min, strict=True)]))
 
     def _wait(self) -> Line:
-        return set_line(words.WAIT, self) if any(self.sums.wait_min) else ()
+        return filled(words.WAIT, self) if any(self.sums.wait_min) else ()
 
     def _stir(self) -> Line:
         stir = [self.dish.plan.parts[part].component.water for part in self.step.parts]
         at = [water.stir_at_min for water in stir if water is not None and water.stir_at_min]
-        return set_line(words.STIR, {"minutes": series.minutes((max(at),) * self.dish.count)}) if at else ()
+        return filled(words.STIR, {"minutes": series.minutes((max(at),) * self.dish.count)}) if at else ()
 
     def _cosy(self) -> str:
         waters = [self.dish.plan.parts[part].component.water for part in self.step.parts]
@@ -160,11 +162,11 @@ class _Runs(dict[str, "Run | Line"]):
         return rounds_shared(self.dish, self.step)
 
     def _until(self) -> Line:
-        return set_line(words.UNTIL, {"until": Strong(self.step.until)}) if self.step.until else ()
+        return filled(words.UNTIL, {"until": Strong(self.step.until)}) if self.step.until else ()
 
     def _to(self) -> Line:
         to_c = self.step.to_c
-        return () if to_c is None else set_line(words.TO, {"degrees": series.degrees(to_c, self.dish.count)})
+        return () if to_c is None else filled(words.TO, {"degrees": series.degrees(to_c, self.dish.count)})
 
     def _warms(self) -> str:
         return words.ONLY_WARMS if self.step.heater else ""

@@ -246,12 +246,18 @@ MISSING = "{what}: {missing}."
 
 def set_line(phrase: str, runs: Mapping[str, "Run | Line"]) -> Line:
     """Put runs into the places of a phrase; neighbouring words are joined, empty ones dropped."""
+    return _merged(filled(phrase, runs))
+
+
+def filled(phrase: str, runs: Mapping[str, "Run | Line"]) -> Line:
+    """Put runs into the places of a phrase that stands in another, which joins neighbouring words."""
     pieces, end = _pieces(phrase)
     found: list[Run] = []
     for words, place in pieces:
+        found.append(words)
         there = runs[place]
-        found += (words, *there) if isinstance(there, tuple) else (words, there)
-    return _merged([*found, end])
+        found += there if isinstance(there, tuple) else (there,)
+    return (*found, end)
 
 
 @cache
@@ -261,7 +267,7 @@ def _pieces(phrase: str) -> tuple[tuple[tuple[str, str], ...], str]:
     return tuple(zip(pieces[::2], pieces[1::2], strict=True)), end
 
 
-def _merged(runs: list[Run]) -> Line:
+def _merged(runs: Line) -> Line:
     """Join neighbouring words and drop empty ones."""
     pieces: list[Run] = []
     text = ""
@@ -275,13 +281,13 @@ def _merged(runs: list[Run]) -> Line:
 
 
 def joined(lines: "list[Line] | tuple[Line, ...]") -> Line:
-    """Join lines as words are listed: a, b and c."""
+    """List lines as words are listed, a, b and c, for a place of a phrase."""
     runs: list[Run] = []
     for index, line in enumerate(lines):
         if index:
             runs.append(AND if index == len(lines) - 1 else COMMA)
         runs += line
-    return _merged(runs)
+    return tuple(runs)
 
 
 def lowered(text: str) -> str:

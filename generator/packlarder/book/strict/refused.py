@@ -1,6 +1,6 @@
 """What YAML allows and a book does not: references, tags, merges, several documents, keys that are no words."""
 
-from yaml.events import AliasEvent, Event, MappingStartEvent, ScalarEvent, SequenceStartEvent
+from yaml.events import AliasEvent, CollectionStartEvent, Event, ScalarEvent
 
 from packlarder.book.strict.events import span_of
 from packlarder.book.strict.source import lines_of, what_is
@@ -27,7 +27,7 @@ def alias(file: str, event: AliasEvent) -> Fault:
     )
 
 
-def anchor_or_tag(file: str, event: ScalarEvent | MappingStartEvent | SequenceStartEvent) -> Fault:
+def anchor_or_tag(file: str, event: ScalarEvent | CollectionStartEvent) -> Fault:
     """Refuse `&name` and `!name`."""
     sign = "&" if event.anchor else "!"
     span = span_of(event)

@@ -11,6 +11,8 @@ from packlarder.book.strict.refused import place_of, question_mark
 from packlarder.book.strict.source import ODD_SPACES, lines_of
 from packlarder.faults import Fault, Place, Severity
 
+_SUSPECT_SIGNS = "#?"
+"""Without one of these, there is nothing for `_SUSPECT` to find; most files hold none."""
 _SUSPECT = re.compile(r"#+(?=[^\s#=~*-])|(?<=[^\s#]) #+ |\?(?=\s|$)")
 _HASHES = re.compile(r"#+")
 _HIDING = re.compile(r"#+[^\s#=~*-]")
@@ -25,7 +27,7 @@ _CURLY = "“”„‟«»‘’‚‛‹›"
 
 def look_again(file: str, text: str) -> Iterator[Fault]:
     """Find what the parser passed over without a word."""
-    if not _SUSPECT.search(text):
+    if not any(sign in text for sign in _SUSPECT_SIGNS) or not _SUSPECT.search(text):
         return
     scalars = Scalars(text)
     for line, words in enumerate(lines_of(text), 1):
