@@ -72,11 +72,11 @@ def _unknown(place: Place, what: str, name: str, ours: Iterable[str], key: str) 
 def _wrong_dryer(batch: BatchSums, run: RunSums) -> Iterator[Fault]:
     """Find food that its component says is dried another way than this dryer dries."""
     says = batch.component.model.dried
-    if not run.model.dryer and says in DRIED_AT_HOME:
+    if not run.model.dryer and says is not None and says in DRIED_AT_HOME:
         yield Fault(
             place=run.place.at("loaded", spot=Spot.KEY),
             code="no-dryer",
-            message=f"{batch.component.model.name} is {says.value}, and no dryer is named" if says else "",
+            message=f"{batch.component.model.name} is {says.value}, and no dryer is named",
             help="write `dryer:` with one of your dryers",
         )
     if run.dryer is not None and says is not run.dryer.dries:

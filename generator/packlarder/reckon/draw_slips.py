@@ -1,23 +1,27 @@
 """Slips in what was drawn: a container that there is not, more than it held, a day before it was filled."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Iterator
 from datetime import date
+from pathlib import PurePosixPath
 
-from packlarder.book.book import BATCHES_FOLDER, Book
+from packlarder.book.book import Book
 from packlarder.book.draw import Draw, Mark
 from packlarder.book.wording import closest
 from packlarder.faults import Fault, Place, Severity
 from packlarder.measure import in_grams
 
 
-def unknown_mark(book: Book, mark: Mark, known: Collection[Mark], place: Place) -> Iterator[Fault]:
-    """Tell of a mark that no container bears, unless its run could not be read."""
-    if f"{BATCHES_FOLDER}/{mark.run}.yaml" in book.unread:
+def unknown_mark(book: Book, mark: Mark, place: Place) -> Iterator[Fault]:
+    """Tell of a mark that no container bears, unless its run or its component could not be read: that is told there."""
+    if any(PurePosixPath(file).stem == mark.run for file in book.unread):
         return
-    of_run = [one.number for one in known if one.run == mark.run]
-    if of_run:
-        message = f"{mark.run} has {len(of_run)} containers, and none has the number {mark.number}"
-        help = f"their numbers are 1 to {max(of_run)}, as on their labels"
+    run = book.runs.get(mark.run)
+    if run is not None:
+        filled = sum(len(batch.detail.put_in) for batch in run.on_the_trays)
+        if mark.number <= filled:
+            return
+        message = f"{mark.run} filled {filled} containers, and none has the number {mark.number}"
+        help = f"their numbers are 1 to {filled}, as on their labels" if filled else "write what was `put in` what"
     else:
         close = closest(mark.run, book.runs)
         message = f'no container bears the mark "{mark}"'
