@@ -6,7 +6,7 @@ from packlarder.figures.dryness import DRYNESSES, Drying, Dryness, dryness_of
 from packlarder.figures.facts import FACTS
 from packlarder.figures.figure import Standing
 from packlarder.figures.foods import FOODS
-from packlarder.figures.keeping import KEEPINGS, Kept, Keeping, keeping_of
+from packlarder.figures.keeping import KEEPINGS, Keeping, Kept, keeping_of
 from packlarder.figures.kinds import Group, State
 from packlarder.figures.soaking import SOAKINGS, Soaking, SoakWater, soaking_for
 

@@ -21,6 +21,7 @@ from packlarder.book.part import PartDetail
 from packlarder.book.read import read_book
 from packlarder.book.schema import FILES, json_schemas
 from packlarder.book.step import Step
+from packlarder.book.stock import ContainerSize, Dryer, KeepingRule, LarderRules
 from packlarder.book.validate import validate
 from packlarder.figures import foods
 from packlarder.figures.allergens import Allergen
@@ -30,7 +31,17 @@ from packlarder.figures.temperatures import Authority
 
 BY_FOLDER = {"components": "component.json", "dishes": "dish.json"}
 MODELS = {
-    "book.json": (Household, Margins, Pot, Stove, UsualConditions),
+    "book.json": (
+        Household,
+        Margins,
+        Pot,
+        Stove,
+        UsualConditions,
+        Dryer,
+        ContainerSize,
+        KeepingRule,
+        LarderRules,
+    ),
     "foods.json": (OwnFood,),
     "component.json": (Component, BringBack, Yield),
     "dish.json": (Dish, Lesson, Pack, PartDetail, Step),

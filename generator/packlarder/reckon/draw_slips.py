@@ -8,7 +8,7 @@ from packlarder.book.book import Book
 from packlarder.book.draw import Draw, Mark
 from packlarder.book.wording import closest
 from packlarder.faults import Fault, Place, Severity
-from packlarder.measure import in_grams
+from packlarder.measure import as_weighed
 
 
 def unknown_mark(book: Book, mark: Mark, place: Place) -> Iterator[Fault]:
@@ -44,7 +44,7 @@ def more_than_left(place: Place, draw: Draw, went_g: float, left_g: float) -> Fa
     return Fault(
         place=place.at(draw.deed.value),
         code="more-than-left",
-        message=f"{in_grams(went_g)} of {draw.from_}, and only {in_grams(left_g)} were left",
+        message=f"{as_weighed(went_g)} of {draw.from_}, and only {as_weighed(left_g)} were left",
         help="weigh what is in it and write `counted`, or is it another container?",
     )
 
@@ -54,7 +54,7 @@ def more_counted(place: Place, draw: Draw, left_g: float) -> Fault:
     return Fault(
         place=place.at("counted"),
         code="more-counted",
-        message=f"more is counted in {draw.from_} than was left of it: {in_grams(left_g)}",
+        message=f"more is counted in {draw.from_} than was left of it: {as_weighed(left_g)}",
         help="was the jar weighed with the food, or food put back?",
         severity=Severity.WARNING,
     )
