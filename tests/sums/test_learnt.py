@@ -27,11 +27,6 @@ def egg(dry: int, tested: str = "no lighter", more: str = "") -> str:
     return run_of(f"egg powder: {{fresh: 900 g, trays: 2, dry: {dry} g{test}{more}}}")
 
 
-def learnt_of(*runs: str, fails: bool | None = False, **components: str) -> Stored:
-    """Work out runs of which something is learnt."""
-    return store_of(*runs, fails=fails, **components)
-
-
 def taught(found: Stored, id: str = "egg-powder") -> Learnt:
     """Give what was learnt of a component."""
     return found.store.learnt.get(id, Learnt())
@@ -39,14 +34,14 @@ def taught(found: Stored, id: str = "egg-powder") -> Learnt:
 
 def test_median_spread_and_count() -> None:
     """900 / 218, 900 / 221 and 900 / 230: the middle one is taken, and least and most are told."""
-    found = taught(learnt_of(egg(221), egg(230), egg(218))).fresh_per_dry
+    found = taught(store_of(egg(221), egg(230), egg(218))).fresh_per_dry
     assert found is not None
     assert (found.median, found.least, found.most, found.count) == (900 / 221, 900 / 230, 900 / 218, 3)
 
 
 def test_two_batches_are_halved() -> None:
     """The median of two lies between them."""
-    found = taught(learnt_of(egg(220), egg(225))).fresh_per_dry
+    found = taught(store_of(egg(220), egg(225))).fresh_per_dry
     assert found is not None
     assert found.median == pytest.approx((900 / 220 + 900 / 225) / 2)  # 4.091 and 4.000
 
@@ -64,7 +59,7 @@ def test_spread_in_any_order(found: Sequence[float]) -> None:
 def test_no_batch_teaches_nothing() -> None:
     """Nothing weighed gives no spread, and a component without batches is not among what was learnt."""
     assert spread_of([]) is None
-    assert dict(learnt_of(egg(221, tested="")).store.learnt) == {}
+    assert dict(store_of(egg(221, tested="")).store.learnt) == {}
 
 
 @pytest.mark.parametrize(
@@ -78,7 +73,7 @@ def test_no_batch_teaches_nothing() -> None:
 )
 def test_only_batches_dry_by_our_own_test_count(dry: int, tested: str) -> None:
     """A batch that is not known to be dry moves no yield: the table's stays."""
-    found = learnt_of(egg(dry, tested), fails=None)
+    found = store_of(egg(dry, tested), fails=None)
     made = found.component("egg-powder").yielded
     assert made is not None
     assert (made.origin, made.batches) == (YieldFrom.TABLE, 0)
@@ -87,7 +82,7 @@ def test_only_batches_dry_by_our_own_test_count(dry: int, tested: str) -> None:
 
 def test_one_untested_batch_among_tested_ones() -> None:
     """Two tested ones count, the untested third does not."""
-    found = taught(learnt_of(egg(221), egg(221), egg(210, tested=""))).fresh_per_dry
+    found = taught(store_of(egg(221), egg(221), egg(210, tested=""))).fresh_per_dry
     assert found == Spread(median=900 / 221, least=900 / 221, most=900 / 221, count=2)
 
 
@@ -108,7 +103,7 @@ def test_batches_outrank_statement_and_table() -> None:
 
 def test_nutrients_follow() -> None:
     """A gram of powder holds what 900 / 230 = 3.91 g of egg held, not the table's 4.08 g (SR28: 1.43 kcal a gram)."""
-    found = learnt_of(egg(230)).component("egg-powder").nutrients
+    found = store_of(egg(230)).component("egg-powder").nutrients
     assert found.energy_kcal == pytest.approx(1.43 * 900 / 230)
     assert found.fat_g == pytest.approx(0.0951 * 900 / 230)
 
@@ -116,7 +111,7 @@ def test_nutrients_follow() -> None:
 def test_mixes_follow() -> None:
     """60 g of the powder and 40 g of milk powder: the mix's energy and water move with the powder."""
     plain = store_of(soup=SOUP)
-    found = learnt_of(egg(230), soup=SOUP)
+    found = store_of(egg(230), soup=SOUP)
     soup, powder, milk = (found.component(id) for id in ("soup", "egg-powder", "milk-powder"))
     assert powder.nutrients.energy_kcal is not None
     assert milk.nutrients.energy_kcal is not None
@@ -130,7 +125,7 @@ def test_mixes_follow() -> None:
 def test_weighed_measures_outrank_the_statement() -> None:
     """The component says 80 g a cup; batches weighed 84, 90 and 88: the median is believed, also for its water."""
     weighed = (egg(221, more=f", weighs: {{1 cup: {grams} g}}") for grams in (84, 90, 88))
-    found = learnt_of(*weighed)
+    found = store_of(*weighed)
     assert taught(found).grams_per["mL"] == Spread(
         median=88 / CUP.size, least=84 / CUP.size, most=90 / CUP.size, count=3
     )
@@ -144,7 +139,7 @@ def test_weighed_measures_outrank_the_statement() -> None:
 @pytest.mark.parametrize(("dry", "tested", "counts"), [(221, "", True), (260, "no lighter", False)])
 def test_a_cup_is_weighed_before_the_test_but_not_wet(dry: int, tested: str, *, counts: bool) -> None:
     """What weights show to be wet weighs more a cup; what is only untested counts."""
-    found = taught(learnt_of(egg(dry, tested, more=", weighs: {1 cup: 90 g}"), fails=None))
+    found = taught(store_of(egg(dry, tested, more=", weighs: {1 cup: 90 g}"), fails=None))
     assert ("mL" in found.grams_per) is counts
 
 
@@ -159,7 +154,7 @@ def test_a_mix_teaches_its_cup() -> None:
 def test_order_of_runs_does_not_matter() -> None:
     """The same batches under other names teach the same."""
     runs = (egg(221), egg(230), egg(218))
-    assert taught(learnt_of(*runs)) == taught(learnt_of(*reversed(runs)))
+    assert taught(store_of(*runs)) == taught(store_of(*reversed(runs)))
 
 
 def test_runs_stand_oldest_first() -> None:
