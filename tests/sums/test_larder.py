@@ -127,7 +127,7 @@ def test_more_than_left() -> None:
 def test_more_counted_than_left() -> None:
     """A stocktake is believed, with a warning: somebody put food back, or weighed the jar."""
     found = drawn("from: run/1, took: 60 g", "from: run/1, counted: 80 g", fails=True)
-    assert only(found) == ("more-counted", "80 g", "more is counted in run/1 than was left of it: 50 g")
+    assert only(found) == ("more-counted", "80 g", "80 g are counted in run/1, and only 50 g were left")
     assert found.faults[0].severity is Severity.WARNING
     assert found.jar().left_g == 80
 

@@ -21,13 +21,13 @@ def _keys(model: type[BookModel]) -> frozenset[str]:
     return frozenset(map(in_words, model.model_fields))
 
 
-_KINDS: Mapping[str, tuple[str, frozenset[str]]] = {
-    COMPONENTS_FOLDER: ("a component", _keys(Component)),
-    DISHES_FOLDER: ("a dish", _keys(Dish)),
-    BATCHES_FOLDER: ("a drying run", _keys(DryingRun)),
-    DRAWS_FOLDER: ("a note of what was drawn", _keys(Draws)),
+_KINDS: Mapping[str, tuple[str, str, frozenset[str]]] = {
+    COMPONENTS_FOLDER: ("a component", "components", _keys(Component)),
+    DISHES_FOLDER: ("a dish", "dishes", _keys(Dish)),
+    BATCHES_FOLDER: ("a drying run", "drying runs", _keys(DryingRun)),
+    DRAWS_FOLDER: ("a note of what was drawn", "such notes", _keys(Draws)),
 }
-"""By folder: what lies in it, in words, and the keys that it has."""
+"""By folder: one and all of what lies in it, in words, and the keys that it has."""
 
 
 def misplaced(file: str, value: Mapping[str, Node]) -> Fault | None:
@@ -35,15 +35,16 @@ def misplaced(file: str, value: Mapping[str, Node]) -> Fault | None:
     path = PurePosixPath(file)
     if str(path.parent) not in _KINDS:
         return None
-    ours = _KINDS[str(path.parent)][1]
-    told = {folder: [key for key in value if key in keys - ours] for folder, (_, keys) in _KINDS.items()}
+    ours = _KINDS[str(path.parent)][2]
+    told = {folder: [key for key in value if key in keys - ours] for folder, (*_, keys) in _KINDS.items()}
     folder = max(told, key=lambda one: len(told[one]))
-    own = sum(key in ours - _KINDS[folder][1] for key in value)
+    own = sum(key in ours - _KINDS[folder][2] for key in value)
     if len(told[folder]) < ENOUGH or len(told[folder]) <= own:
         return None
+    one, all_of_them, _ = _KINDS[folder]
     return Fault(
         place=Place(file=file, path=(told[folder][0],), spot=Spot.KEY),
         code=CODE,
-        message=f"this reads like {_KINDS[folder][0]}; {folder} live in {folder}/",
+        message=f"this reads like {one}; {all_of_them} live in {folder}/",
         help=f"move the file to {folder}/{path.name}",
     )

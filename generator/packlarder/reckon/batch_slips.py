@@ -15,7 +15,7 @@ from packlarder.reckon.measures import PER_ML
 HEAPED = 1.10
 """A jar that is shaken down and heaped holds a little more than its measure says."""
 LITTLE_G, WEIGHED_TO_G = 10, 1.0
-"""A batch is weighed to the gram, a very small one to a tenth of it: what it must lose, and what then is left, add up."""
+"""A batch is weighed to the gram, a little one to a tenth of it: what it must lose and what is left then add up."""
 
 
 def slips_of_run(run: RunSums, household: Household) -> tuple[Fault, ...]:
@@ -122,8 +122,8 @@ def _not_dry(batch: BatchSums) -> Iterator[Fault]:
         return
     place = batch.place.at("dry")
     told = (
-        f"{as_weighed(held.fresh_g)} at {held.fresh_water * 100:.0f} % water hold {as_weighed(held.solids_g)} of solids: "
-        f"{as_weighed(held.dry_g)} dry"
+        f"{as_weighed(held.fresh_g)} at {held.fresh_water * 100:.0f} % water hold {as_weighed(held.solids_g)} of "
+        f"solids: {as_weighed(held.dry_g)} dry"
     )
     if held.verdict is Verdict.CAN_NOT_BE_RIGHT:
         help = "weigh again: was some left on the trays, or the tray weighed with the fresh food?"
@@ -139,8 +139,8 @@ def _wet(batch: BatchSums, held: Dried, told: str) -> Fault:
         place=batch.place.at("dry"),
         code="not-dry-yet",
         message=f"{told} still hold {water} water, and at most {in_percent(held.limit)} is dry",
-        help=f"dry it until it is {as_weighed(held.dry_g - goal_g)} lighter ({as_weighed(goal_g)}), then two hours more "
-        "and weigh again",
+        help=f"dry it until it is {as_weighed(held.dry_g - goal_g)} lighter ({as_weighed(goal_g)}), then two hours "
+        "more and weigh again",
         severity=Severity.ERROR if batch.containers else Severity.WARNING,
     )
 

@@ -55,7 +55,7 @@ def _after(before: Contents, event: Event) -> tuple[Contents, list[Fault]]:
     if draw.counted is not None:
         left_g = draw.counted.base
         if left_g > before.left_g + ROUND_G:
-            faults.append(more_counted(event.place, draw, before.left_g))
+            faults.append(more_counted(event.place, draw, left_g, before.left_g))
     elif draw.share is None or draw.share.weight is None:
         left_g = before.left_g if draw.share is None else 0.0
     else:

@@ -49,12 +49,12 @@ def more_than_left(place: Place, draw: Draw, went_g: float, left_g: float) -> Fa
     )
 
 
-def more_counted(place: Place, draw: Draw, left_g: float) -> Fault:
+def more_counted(place: Place, draw: Draw, counted_g: float, left_g: float) -> Fault:
     """Tell of a stocktake that finds more than there can be."""
     return Fault(
         place=place.at("counted"),
         code="more-counted",
-        message=f"more is counted in {draw.from_} than was left of it: {as_weighed(left_g)}",
+        message=f"{as_weighed(counted_g)} are counted in {draw.from_}, and only {as_weighed(left_g)} were left",
         help="was the jar weighed with the food, or food put back?",
         severity=Severity.WARNING,
     )
