@@ -38,8 +38,9 @@ def raw_never_with_cooked(case: RunCase) -> Iterator[Hit]:
 
 
 def _both(case: RunCase) -> Iterator[Hit]:
+    """Find raw and other food that shared a dryer; what was only mixed or filled on one day did not."""
     others = [batch for batch in case.run.batches if not batch.component.raw]
-    if case.raw and others:
+    if case.run.model.dryer and case.raw and others:
         raw, other = case.raw[0], others[0]
         there = Place(file=other.place.file, path=other.place.path, spot=Spot.KEY)
         yield case.hit(raw, "", there, other=other.component.model.name)
