@@ -4,12 +4,12 @@ from collections.abc import Iterable, Iterator
 
 from packlarder.book.book import Book
 from packlarder.book.household import Household
-from packlarder.book.wording import closest
 from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.figures.margins import WEIGHED_FULL
 from packlarder.measure import DOWN, as_weighed, in_ml, in_percent, rounded
 from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
 from packlarder.reckon.drying import DRIED_AT_HOME, Dried, Verdict
+from packlarder.reckon.meant import did_you_mean
 from packlarder.reckon.measures import PER_ML
 
 HEAPED = 1.10
@@ -34,9 +34,8 @@ def slips_of_run(run: RunSums, household: Household) -> tuple[Fault, ...]:
 
 
 def unknown_component(book: Book, name: str, place: Place) -> Fault:
-    """Make the fault of a batch whose component nobody knows."""
-    close = closest(name, [one.name.lower() for one in book.components.values()])
-    meant = f'did you mean "{close}"? ' if close else ""
+    """Make the fault of a key that names a component nobody knows."""
+    meant = did_you_mean(name, [one.name.lower() for one in book.components.values()])
     return Fault(
         place=Place(file=place.file, path=place.path, spot=Spot.KEY),
         code="unknown-component",
@@ -64,11 +63,9 @@ def _of_the_dryer(run: RunSums, household: Household) -> Iterator[Fault]:
 
 def _unknown(place: Place, what: str, name: str, ours: Iterable[str], key: str) -> Fault:
     known = list(ours)
-    close = closest(name, known)
-    hint = f'did you mean "{close}"? ' if close else ""
     rest = f"known are: {', '.join(known)}" if known else f"add it under `{key}` in book.yaml"
     message = f'no {what} is called "{name}"'
-    return Fault(place=place, code=f"unknown-{what}", message=message, help=f"{hint}{rest}")
+    return Fault(place=place, code=f"unknown-{what}", message=message, help=f"{did_you_mean(name, known)}{rest}")
 
 
 def _wrong_dryer(batch: BatchSums, run: RunSums) -> Iterator[Fault]:

@@ -6,9 +6,9 @@ from pathlib import PurePosixPath
 
 from packlarder.book.book import Book
 from packlarder.book.draw import Draw, Mark
-from packlarder.book.wording import closest
 from packlarder.faults import Fault, Place, Severity
 from packlarder.measure import as_weighed
+from packlarder.reckon.meant import closest_name
 
 
 def unknown_mark(book: Book, mark: Mark, place: Place) -> Iterator[Fault]:
@@ -23,7 +23,7 @@ def unknown_mark(book: Book, mark: Mark, place: Place) -> Iterator[Fault]:
         message = f"{mark.run} filled {filled} containers, and none has the number {mark.number}"
         help = f"their numbers are 1 to {filled}, as on their labels" if filled else "write what was `put in` what"
     else:
-        close = closest(mark.run, book.runs)
+        close = closest_name(mark.run, book.runs)
         message = f'no container bears the mark "{mark}"'
         help = f"did you mean {close}/{mark.number}?" if close else "its run would stand in batches/"
     yield Fault(place=place.at("from"), code="unknown-mark", message=message, help=help)
