@@ -9,7 +9,8 @@ from packlarder.faults import has_errors
 from packlarder.safety import Finding
 from packlarder.safety.whole import CheckedBook, check_book
 from packlarder.sheets.book import dish_series
-from packlarder.sheets.data import DishData, dish_data
+from packlarder.sheets.data import dish_data
+from packlarder.sheets.data_records import DishData
 from packlarder.sheets.dish import dish_sheet
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import DishSheet

@@ -53,6 +53,8 @@ class BatchDetail(BookModel):
     """as it was bought: a weight, or a count such as `18 eggs`"""
     trimmed: Weight | None = None
     """peeled, boned, cut: before it was cooked"""
+    cooked: Weight | None = None
+    """cooked and drained, as it came from the pot or oven"""
     fresh: WeightOrCount | None = None
     """as it was loaded, all trays together: a weight, or a count such as `18 eggs`"""
     treated: Annotated[tuple[TreatedField, ...], BeforeValidator(as_list)] = ()

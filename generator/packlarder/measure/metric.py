@@ -81,6 +81,12 @@ def in_centimetres(metres: float, rounding: Rounding = NEAREST) -> str:
 
 
 @remembered
+def in_millimetres(metres: float, rounding: Rounding = NEAREST) -> str:
+    """Print the depth of food on a tray, given in metres: to 1 mm."""
+    return amount(rounded(metres * 1000, 1, rounding), "mm")
+
+
+@remembered
 def in_percent(share: float, rounding: Rounding = NEAREST) -> str:
     """Print a share (1 is the whole): to 0.1 % below 1 %, then 1 %."""
     count, step = on_ladder(share * 100, _PERCENT, rounding)

@@ -19,15 +19,6 @@ from packlarder.reckon.records import ComponentSums
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Stage:
-    """A weight on the way from the shop to the jar, and its factor to the one before (None for the first)."""
-
-    name: str
-    weight_g: float
-    factor: float | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class FilledContainer:
     """A container as it was filled; `number` counts through the run, `nth` of `of` through the batch."""
 
@@ -56,6 +47,7 @@ class BatchSums:
     model: Batch
     component: ComponentSums
     place: Place
+    dryer: str
     loaded: datetime
     dried_on: date | None
     hours: float | None

@@ -86,6 +86,7 @@ def _batch(
         model=loaded.batch,
         component=component,
         place=_place(loaded.run, loaded.index, loaded.batch),
+        dryer=model.dryer,
         loaded=model.loaded,
         hours=None if model.took is None else model.took.base / 60,
         dried_on=None if dry_g is None else (model.loaded + timedelta(minutes=_minutes(model))).date(),

@@ -1,0 +1,119 @@
+"""The words of runs, larder and labels, in one catalogue; a second language is a second one."""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+RUN_TITLE = "{what}, {day}"
+MANY = "{first} and {rest} more"
+SUMMARY_DRY = "{fresh} fresh gave {dry} dry: {water} of water taken out."
+SUMMARY_MIXED = "{dry} mixed or filled."
+SUMMARY_RUNNING = "Still in the dryer."
+RUN: Mapping[str, str] = MappingProxyType(
+    {
+        "loaded": "loaded",
+        "dryer": "dryer",
+        "took": "took",
+        "fresh": "fresh, all trays",
+        "removed": "water taken out",
+        "per_tray": "on each tray",
+        "per_hour": "water an hour",
+    }
+)
+NO_DRYER = "without a dryer"
+STAGES: Mapping[str, str] = MappingProxyType(
+    {"bought": "bought", "trimmed": "trimmed", "cooked": "cooked", "fresh": "loaded", "dry": "dry"}
+)
+FACTOR = "{share} of {before}"
+BATCH: Mapping[str, str] = MappingProxyType(
+    {
+        "trays": "trays",
+        "tray": "on each tray",
+        "deep": "depth",
+        "treated": "before drying",
+        "tested": "tested",
+        "solids": "solids in it",
+        "removed": "water taken out",
+        "moisture": "water left, estimated",
+        "stands_for": "1 g stands for",
+        "bulk": "room it takes",
+    }
+)
+NOT_TESTED = "not tested"
+TESTS: Mapping[str, str] = MappingProxyType(
+    {
+        "no lighter": "two hours more in the dryer, no lighter",
+        "snaps cold": "cold, it snapped or crumbled",
+    }
+)
+HEATED_TO = "heated to {degrees}"
+MOISTURE = "{middle} ({low} to {high})"
+BY_THE_TABLE = "by the food table, give or take a point of the fresh food's water"
+IN_THE_DRYER = "in the dryer"
+MIXED = "mixed"
+VERDICTS: Mapping[str, str] = MappingProxyType(
+    {
+        "can not be right": "The fresh food held {solids} of solids; {dry} is less than can be left. Weigh again.",
+        "not dry yet": "At most {limit} water is dry. It must get {lighter} lighter, to {goal}; then two hours "
+        "more, and weigh again.",
+        "can not tell": "Weights alone can not tell that food is dry. Dry it two hours more and weigh it again.",
+        "dry": "By our own test. Weights alone would not have told.",
+        IN_THE_DRYER: "It has not been weighed yet.",
+        MIXED: "Mixed or filled from what was dry before.",
+    }
+)
+SEALED = "sealed"
+VACUUM = "sealed, in vacuum"
+OPEN_SINCE = "open since {day}"
+EMPTY = "empty"
+WITH_SACHET = "{state}, with {sachet}"
+NO_DAY = "no day: not known to be dry"
+OWN_PACK = "the day on its pack"
+OWN_RULE = "our own rule"
+OWN_RULE_WHY = "our own rule: {why}"
+LARDER_SUMMARY = "{containers} containers with {weight} of dry food, which stands for {fresh} fresh."
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "June", "July", "Aug", "Sep", "Oct", "Nov", "Dec")
+"""Months as a calendar's edge has them."""
+LARDER_EMPTY = "Nothing stands in the larder."
+BAR = "{mark}: {holds}, use by {day}"
+SHORT = "below {level}"
+HISTORY: Mapping[str, str] = MappingProxyType(
+    {
+        "several": "The median of {count} batches that were dry by our own test: 1 kg fresh gives {dry} dry "
+        "({least} to {most}).",
+        "one": "One batch that was dry by our own test: 1 kg fresh gave {dry} dry.",
+        "none": "No batch yet that was dry by our own test.",
+    }
+)
+FROM_BATCHES = "{count} of our batches"
+FROM_A_BATCH = "1 of our batches"
+CARD: Mapping[str, str] = MappingProxyType(
+    {
+        "dryer": "dryer",
+        "treated": "before drying",
+        "tray": "fresh on each tray",
+        "deep": "depth on the tray",
+        "last_hours": "hours last time",
+        "hours": "hours, all runs",
+        "dry_per_tray": "expect dry, each tray",
+        "full_fresh": "a full load of {trays} trays, fresh",
+        "full_dry": "a full load gives, dry",
+        "bulk": "and takes the room of",
+        "fills": "which fills",
+    }
+)
+HOURS = "{hours}\u00a0h"
+SPREAD = "{median} ({least} to {most})"
+FILLS = "{count} × {size}"
+
+NET = "{weight} ({ounces})"
+STANDS_FOR = "stands for {weight} fresh ({ounces})"
+STANDS_FOR_COUNT = "stands for {count}, {weight} fresh"
+COOK_TO = "Cook it through, to {degrees} inside."
+COOK_BY_EYE = "Cook it through: {done}."
+NTH = "{nth} of {of}"
+BEST_BEFORE = "use by {day}"
+COOKED = "cooked"
+NOT_DRY = "NOT KNOWN TO BE DRY: {verdict}"
+CONTAINS = "contains: {allergens}"
+MAY_CONTAIN = "may contain: {allergens}"
+DRIED = "{mark}, dried {day}"
