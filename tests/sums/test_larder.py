@@ -177,8 +177,8 @@ def test_levels_and_what_is_short() -> None:
 def test_what_is_past_its_day_or_wet_is_not_counted_as_there() -> None:
     """13 March and 121 days are 12 July: good on that day, gone on the next. Wet food never was; a warning apart."""
     for day, good in ((date(2027, 7, 12), 221), (date(2027, 7, 13), 0)):
-        store = store_of(run_of(EGG), on=day).larder.in_store["egg-powder"]
-        assert (store.held_g, store.good_g) == (221, good)
+        store = store_of(run_of(EGG), larder="at least: {egg powder: 200 g}", on=day).larder.in_store["egg-powder"]
+        assert (store.held_g, store.good_g, store.short) == (221, good, good < 200)
     wet = store_of(run_of(WET), fails=True)
     assert (wet.jar().use_by, wet.larder.in_store["egg-powder"].good_g) == (None, 0)
 
