@@ -7,14 +7,21 @@ A case is a folder with the files that differ from those of `base/`, a small sou
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 
+from packlarder.book.book import Book
 from packlarder.book.dish import Dish
+from packlarder.book.draw import Draw
+from packlarder.book.drying_run import DryingRun
 from packlarder.book.read import read_book
 from packlarder.book.show_faults import render
 from packlarder.book.step import Sentence
 from packlarder.cli.loose_ends import loose_ends
 from packlarder.faults import Fault
+from packlarder.reckon.larder import reckon_larder
+from packlarder.reckon.store import reckon_store
+from packlarder.safety import check_larder, check_run, faults_of
 from packlarder.safety.whole import CheckedBook, check_book
 
 FOLDER = Path(__file__).parent
@@ -60,7 +67,17 @@ def checked(files: Mapping[str, bytes]) -> tuple[CheckedBook | None, tuple[Fault
     if found.book is None:
         return None, found.faults
     worked = check_book(found.book)
-    return worked, (*found.faults, *worked.faults, *loose_ends(found.book, {}))
+    return worked, (*found.faults, *worked.faults, *_of_the_store(found.book), *loose_ends(found.book, {}))
+
+
+def _of_the_store(book: Book) -> Iterator[Fault]:
+    """Take runs and draws through their stages; what is told twice is shown once."""
+    store = reckon_store(book)
+    larder, wrong = reckon_larder(book, store.components, store.runs, book.household.on or date.max)
+    yield from (*store.faults, *wrong)
+    for run in store.runs.values():
+        yield from faults_of(check_run(run, book.household))
+    yield from faults_of(check_larder(larder, book.household))
 
 
 def shown(files: Mapping[str, bytes]) -> str:
@@ -78,7 +95,29 @@ def as_read(worked: CheckedBook) -> str:
         lines += [f"dish {id}: {' | '.join((dish.name, *dish.formerly))}", *_parts(worked, id), *_steps(dish)]
         lines += [f"  tried: {line}" for line in dish.tried]
         lines += [f"  note: {line}" for line in dish.notes]
+    lines += [line for id, run in book.runs.items() for line in _run(id, run)]
+    for id, draws in book.draws.items():
+        lines += [f"draws {id}: {draws.date.isoformat()} {draws.for_}".rstrip()]
+        lines += [f"  {one.from_}: {one.deed} {_share(one)}".rstrip() for one in draws.drawn]
     return "\n".join(lines) + "\n"
+
+
+def _run(id: str, run: DryingRun) -> Iterator[str]:
+    took = f", {run.took.base / 60:g} h" if run.took else ""
+    yield f"run {id}: {run.loaded.isoformat(' ', 'minutes')}, {run.dryer or 'no dryer'}{took}"
+    for batch in run.on_the_trays:
+        told = batch.detail
+        weights = [
+            f"{key} {found.base:g}" for key in ("bought", "trimmed", "fresh", "dry") if (found := getattr(told, key))
+        ]
+        treated = [f"{one.treatment} {one.to.base:.0f} °C" if one.to else str(one.treatment) for one in told.treated]
+        yield f"  {batch.name}: {', '.join([*weights, *treated, *told.tested])}"
+        yield from (f"    {jar.in_}: {jar.holds.base:g} g {jar.stands}".rstrip() for jar in told.put_in)
+
+
+def _share(draw: Draw) -> str:
+    weight = draw.counted if draw.share is None else draw.share.weight
+    return ("" if draw.share is None else "all") if weight is None else f"{weight.base:.1f} g"
 
 
 def _parts(worked: CheckedBook, id: str) -> Iterator[str]:

@@ -1,7 +1,7 @@
 """The kinds of value that models ask for."""
 
 from contextlib import suppress
-from datetime import date
+from datetime import date, datetime
 from typing import Annotated, Any
 
 import pytest
@@ -10,7 +10,10 @@ from hypothesis import strategies as st
 from pydantic import TypeAdapter, ValidationError
 
 from packlarder.book.base import BookModel, in_words
+from packlarder.book.days import KeepFor, Moment, Span
+from packlarder.book.draw import CountedField, Mark, MarkField, Share, ShareField
 from packlarder.book.fields import Amount, Day, Degrees, Id, Prose, Text, Weight, Whole, YesNo, whole_between
+from packlarder.book.treatment import Treated, TreatedField, Treatment
 from packlarder.measure import Dimension, Quantity
 
 KINDS: dict[str, TypeAdapter[Any]] = {  # Any: they give values of many types
@@ -24,6 +27,12 @@ KINDS: dict[str, TypeAdapter[Any]] = {  # Any: they give values of many types
     "Weight": TypeAdapter(Weight),
     "Degrees": TypeAdapter(Degrees),
     "Amount": TypeAdapter(Amount),
+    "Moment": TypeAdapter(Moment),
+    "KeepFor": TypeAdapter(KeepFor),
+    "Treated": TypeAdapter(TreatedField),
+    "Mark": TypeAdapter(MarkField),
+    "Share": TypeAdapter(ShareField),
+    "Counted": TypeAdapter(CountedField),
 }
 
 
@@ -38,6 +47,19 @@ KINDS: dict[str, TypeAdapter[Any]] = {  # Any: they give values of many types
         ("YesNo", "off", False),
         ("Whole", "4", 4),
         ("to twelve", "12", 12),
+        ("Moment", "2027-03-12", datetime.fromisoformat("2027-03-12T00:00")),
+        ("Moment", "2027-03-12 8:30", datetime.fromisoformat("2027-03-12T08:30")),
+        ("Moment", "2027-03-12 08.30", datetime.fromisoformat("2027-03-12T08:30")),
+        ("Moment", "2027-03-12T23:59", datetime.fromisoformat("2027-03-12T23:59")),
+        ("KeepFor", "18 months", Span(months=18)),
+        ("KeepFor", "2 years", Span(months=24)),
+        ("KeepFor", "1 year", Span(months=12)),
+        ("KeepFor", "3 weeks", Span(days=21)),
+        ("KeepFor", "10 days", Span(days=10)),
+        ("Treated", "acid dip", Treated(Treatment.ACID_DIP)),
+        ("Mark", "2027-03-12-egg/12", Mark("2027-03-12-egg", 12)),
+        ("Share", "all", Share(None)),
+        ("Share", "All", Share(None)),
     ],
 )
 def test_a_value_is_read(kind: str, text: str, value: object) -> None:
@@ -72,6 +94,31 @@ def test_a_value_is_read(kind: str, text: str, value: object) -> None:
         ("Weight", "5 mL", "unreadable-quantity"),
         ("Weight", "-5 g", "unreadable-quantity"),
         ("Amount", "5 min", "unreadable-quantity"),
+        ("Moment", "12.3.2027", "not-a-day"),
+        ("Moment", "2027-02-29 08:30", "no-such-day"),
+        ("Moment", "2027-03-12 24:00", "not-a-moment"),
+        ("Moment", "2027-03-12 08:60", "not-a-moment"),
+        ("Moment", "2027-03-12 8 pm", "not-a-moment"),
+        ("Moment", "2027-03-12 08:30:15", "not-a-moment"),
+        ("KeepFor", "1.5 years", "not-a-span"),
+        ("KeepFor", "a year", "not-a-span"),
+        ("KeepFor", "18", "not-a-span"),
+        ("KeepFor", "0 months", "not-a-span"),
+        ("KeepFor", "31 years", "out-of-range"),
+        ("KeepFor", "9999 weeks", "out-of-range"),
+        ("Treated", "salted", "unknown-treatment"),
+        ("Treated", "heated", "heated-to-what"),
+        ("Treated", "heated to hot", "unreadable-quantity"),
+        ("Treated", "heated to 7 °C", "out-of-range"),  # 74, and a figure lost
+        ("Treated", "heated to 740 °C", "out-of-range"),
+        ("Mark", "2027-03-12-egg", "not-a-mark"),
+        ("Mark", "2027-03-12-egg/0", "not-a-mark"),
+        ("Mark", "2027-03-12-egg/2/3", "not-a-mark"),
+        ("Mark", "Egg/2", "not-a-mark"),
+        ("Share", "half", "unreadable-quantity"),
+        ("Share", "0 g", "unreadable-quantity"),
+        ("Counted", "all", "unreadable-quantity"),
+        ("Counted", "-1 g", "unreadable-quantity"),
     ],
 )
 def test_a_value_is_refused(kind: str, text: str, code: str | None) -> None:
@@ -91,6 +138,13 @@ def test_a_quantity_keeps_its_dimension() -> None:
     weight = KINDS["Weight"].validate_python("1.5 kg")
     assert isinstance(weight, Quantity)
     assert (weight.dimension, weight.base) == (Dimension.WEIGHT, 1500)  # 1.5 x 1000 g
+    nought = KINDS["Counted"].validate_python("0 g")
+    assert isinstance(nought, Quantity)
+    assert nought.base == 0
+    heated = KINDS["Treated"].validate_python("heated to 165 °F")
+    assert isinstance(heated, Treated)
+    assert heated.to is not None
+    assert heated.to.base == pytest.approx((165 - 32) / 1.8)  # 73.9 °C
     frost = KINDS["Degrees"].validate_python("-18 °C")
     assert isinstance(frost, Quantity)
     assert frost.base == -18

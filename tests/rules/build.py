@@ -6,12 +6,16 @@ A case is a YAML file with some of these keys:
     book:        keys of book.yaml that it writes anew (`usual conditions` is merged)
     components:  components that it adds to those of larder.yaml, or writes anew
     component:   the component that the rule is held against, or
-    dish:        the dish; `parts`, `steps` and what else it says; name, meal and servings are filled in
+    dish:        the dish; `parts`, `steps` and what else it says; name, meal and servings are filled in, or
+    run:         a drying run, called `run`; the day it was loaded and its dryer, `freezer`, are filled in
+    draws:       what was drawn from it: files of draws, one to an item; with `on` the larder is held against the rule
+    on:          the day on which the larder is looked at
     says:        words that the finding must say (only in a case that fires)
 """
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import date
 from functools import cache
 from pathlib import Path
 from typing import TypeAlias
@@ -22,18 +26,35 @@ from packlarder.book.book import Book
 from packlarder.book.household import Household
 from packlarder.book.read import read_book
 from packlarder.faults import has_errors
+from packlarder.reckon.batch_records import RunSums
 from packlarder.reckon.components import reckon_components
 from packlarder.reckon.dish import usual_conditions, work_out
+from packlarder.reckon.larder import reckon_larder
+from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
-from packlarder.safety import ComponentRule, DishRule, Finding, Rule, check_component, check_dish
+from packlarder.reckon.store import reckon_store
+from packlarder.safety import (
+    ComponentRule,
+    DishRule,
+    Finding,
+    LarderRule,
+    Rule,
+    RunRule,
+    check_component,
+    check_dish,
+    check_larder,
+    check_run,
+)
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
+from packlarder.safety.store_case import LarderCase, RunCase
 from packlarder.safety.whole import CheckedBook, check_book
 
 HERE = Path(__file__).parent
 CASES = HERE / "cases"
-DISH = "dish"
+DISH, RUN = "dish", "run"
+LOADED = "2027-03-12"
 FUEL_MARGIN = 0.2
 
 Tree: TypeAlias = Mapping[str, "Tree | list[Tree] | str"]
@@ -41,18 +62,24 @@ Tree: TypeAlias = Mapping[str, "Tree | list[Tree] | str"]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Case:
-    """A case, worked out: a component, or a dish with its sums."""
+    """A case, worked out: a component, a dish with its sums, a drying run, or the larder on a day."""
 
     household: Household
     component: ComponentSums | None = None
     plan: DishPlan | None = None
     sums: DishSums | None = None
+    run: RunSums | None = None
+    larder: LarderSums | None = None
     says: str = ""
 
     def findings(self) -> tuple[Finding, ...]:
         """Hold it against all rules."""
         if self.component is not None:
             return check_component(self.component, self.household)
+        if self.larder is not None:
+            return check_larder(self.larder, self.household)
+        if self.run is not None:
+            return check_run(self.run, self.household)
         assert self.plan is not None
         return check_dish(DishCase(self.plan, self.sums, self.household))
 
@@ -61,6 +88,12 @@ class Case:
         if isinstance(rule, ComponentRule):
             assert self.component is not None, f"{rule.id} is about components: the case must name one"
             return list(rule.check(ComponentCase(self.component, self.household)))
+        if isinstance(rule, RunRule):
+            assert self.run is not None, f"{rule.id} is about drying runs: the case must hold one"
+            return list(rule.check(RunCase(self.run, self.household)))
+        if isinstance(rule, LarderRule):
+            assert self.larder is not None, f"{rule.id} is about the larder: the case must say on what day"
+            return list(rule.check(LarderCase(self.larder, self.household)))
         assert isinstance(rule, DishRule)
         assert self.plan is not None, f"{rule.id} is about dishes: the case must hold one"
         return list(rule.check(DishCase(self.plan, self.sums, self.household)))
@@ -84,11 +117,25 @@ def build(text: str) -> Case:
     says = str(written.get("says", ""))
     if "component" in written:
         return Case(household=book.household, component=components[str(written["component"])], says=says)
+    if "run" in written:
+        return _stored(book, str(written.get("on", "")), says)
     plan, faults = plan_dish(book, components, DISH)
     assert plan is not None, faults
     assert not has_errors(faults), faults
     sums = work_out(plan, plan.model.serves, usual_conditions(book.household), FUEL_MARGIN)
     return Case(household=book.household, plan=plan, sums=sums, says=says)
+
+
+def _stored(book: Book, on: str, says: str) -> Case:
+    """Work out a drying run, and the larder if there is a day to look at it; wet food is no slip of a case."""
+    store = reckon_store(book)
+    slips = [fault for fault in store.faults if fault.code != "not-dry-yet"]
+    assert not slips, slips
+    larder = None
+    if on:
+        larder, faults = reckon_larder(book, store.components, store.runs, date.fromisoformat(on))
+        assert not has_errors(faults), faults
+    return Case(household=book.household, run=store.runs[RUN], larder=larder, says=says)
 
 
 def check(text: str) -> CheckedBook:
@@ -103,6 +150,11 @@ def _book(written: Tree) -> Book:
     if "dish" in written:
         dish = {"name": "Dish", "meal": "supper", "serves": "2", **_mapping(written, "dish")}
         files[f"dishes/{DISH}.yaml"] = _bytes(dish)
+    if "run" in written:
+        run = {"loaded": LOADED, "dryer": "freezer", **_mapping(written, "run")}
+        files[f"batches/{RUN}.yaml"] = _bytes({key: value for key, value in run.items() if value})
+    draws = written.get("draws", [])
+    files |= {f"draws/{number:02}.yaml": _bytes(one) for number, one in enumerate(draws)}
     read = read_book(files)
     assert read.book is not None, read.faults
     assert not has_errors(read.faults), read.faults

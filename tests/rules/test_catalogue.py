@@ -9,7 +9,18 @@ import pytest
 from packlarder.faults import Severity
 from packlarder.figures.facts import FACTS
 from packlarder.figures.figure import Figure, Standing
-from packlarder.safety import RULES, ComponentRule, DishRule, Rule, Shows, Subject, general_cautions, limits
+from packlarder.safety import (
+    RULES,
+    ComponentRule,
+    DishRule,
+    LarderRule,
+    Rule,
+    RunRule,
+    Shows,
+    Subject,
+    general_cautions,
+    limits,
+)
 from packlarder.safety.rule import SURENESS, source_of, standing_of
 from packlarder.safety.texts import FIRST_LANGUAGE, MOST_WORDS, RuleText, texts_in
 
@@ -69,8 +80,15 @@ def test_sources(rule: Rule) -> None:
 
 def test_subject_is_the_class() -> None:
     """A rule is about what its check is shown."""
+    kinds = {
+        Subject.COMPONENT: ComponentRule,
+        Subject.DISH: DishRule,
+        Subject.RUN: RunRule,
+        Subject.LARDER: LarderRule,
+    }
+    assert set(kinds) == set(Subject) == {rule.subject for rule in RULES}
     for rule in RULES:
-        assert isinstance(rule, ComponentRule if rule.subject is Subject.COMPONENT else DishRule)
+        assert type(rule) is kinds[rule.subject]
 
 
 def test_general_cautions_are_notes_about_dishes() -> None:
@@ -123,6 +141,8 @@ def test_limits_have_sources() -> None:
         (limits.RICE_TIME, "T7-08", "1 h"),
         (limits.KIDNEY_SOAK, "T7-02", "5 h"),
         (limits.KIDNEY_BOIL, "T7-02", "30 min"),
+        (limits.HEAT_STEP, "T4-01", "meat 160 °F / 71 °C"),
+        (limits.HEAT_STEP_POULTRY, "T4-01", "poultry 165 °F / 74 °C"),
         (limits.BOIL_LONGER_ABOVE, "T8-03", "5,000 ft"),
         (limits.COOK_LONGER_ABOVE, "T14-01", "914"),
     ],
@@ -140,6 +160,8 @@ def test_limits_in_the_facts_own_units() -> None:
     assert limits.KIDNEY_SOAK.value == 5 * 60
     assert limits.BOIL_LONGER_ABOVE.value == pytest.approx(5000 * 0.3048, rel=0.02)  # 1,524 m, rounded down
     assert limits.COOK_LONGER_ABOVE.value == pytest.approx(3000 * 0.3048, abs=1)  # 914.4 m
+    assert pytest.approx((160 - 32) / 1.8, abs=0.05) == limits.HEAT_STEP.value  # 71.1 °C
+    assert pytest.approx((165 - 32) / 1.8, abs=0.05) == limits.HEAT_STEP_POULTRY.value  # 73.9 °C
     # water boils at 99.973 - 3.318 x 3 - 0.0046 x 9 = 89.98 °C at 3,000 m; 10^((99.97 - 89.98) / 19) = 3.36
     boils = 99.973 - 3.318 * limits.LEGUMES_ABOVE.value / 1000 - 0.0046 * (limits.LEGUMES_ABOVE.value / 1000) ** 2
     assert 10 ** ((99.97 - boils) / 19) > 3

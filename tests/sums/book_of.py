@@ -183,23 +183,30 @@ def book_of(dishes: Mapping[str, str], *, foods: str = "", fails: bool | None = 
     files = {"book.yaml": KITCHEN.encode()}
     if foods:
         files["foods.yaml"] = dedent(foods).encode()
-    larder = {**LARDER, **{id.replace("_", "-"): text for id, text in components.items()}}
-    for id, text in larder.items():
-        own = dedent(text)
-        named = own if own.startswith("name:") else f"name: {id.replace('-', ' ').capitalize()}\n{own}"
-        files[f"components/{id.replace(' ', '-')}.yaml"] = named.encode()
+    files |= component_files(components)
     files |= {f"dishes/{id}.yaml": text.encode() for id, text in dishes.items()}
     read = read_book(files)
     assert read.book is not None, read.faults
     assert not read.faults, [(fault.place, fault.message, fault.help) for fault in read.faults]
     sums, found = reckon_components(read.book)
     plan, more = plan_dish(read.book, sums, DISH) if DISH in dishes else (None, ())
-    faults = tuple(_told(files, fault) for fault in (*found, *more))
+    faults = tuple(told(files, fault) for fault in (*found, *more))
     assert fails in (None, bool(faults)), faults or "faults were expected, and there are none"
     return Worked(book=read.book, components=sums, plan=plan, faults=faults)
 
 
-def _told(files: Mapping[str, bytes], fault: Fault) -> Told:
+def component_files(components: Mapping[str, str]) -> dict[str, bytes]:
+    """Give the files of `LARDER` and of further components by id (an underscore is a hyphen), each with a name."""
+    files = {}
+    for id, text in {**LARDER, **{id.replace("_", "-"): text for id, text in components.items()}}.items():
+        own = dedent(text)
+        named = own if own.startswith("name:") else f"name: {id.replace('-', ' ').capitalize()}\n{own}"
+        files[f"components/{id.replace(' ', '-')}.yaml"] = named.encode()
+    return files
+
+
+def told(files: Mapping[str, bytes], fault: Fault) -> Told:
+    """Show a fault as its author sees it."""
     at = locate(files[fault.place.file], fault.place)
     marked = at.line_text[at.column - 1 : at.column - 1 + at.length]
     return Told(

@@ -11,9 +11,12 @@ from jsonschema import Draft202012Validator
 from pydantic.json_schema import JsonSchemaValue
 
 from packlarder.book.base import in_words
+from packlarder.book.batch import BatchDetail, Filled
 from packlarder.book.bring_back import BringBack
 from packlarder.book.component import Component, Yield
 from packlarder.book.dish import Dish, Lesson, Pack
+from packlarder.book.draw import Draw, Draws
+from packlarder.book.drying_run import DryingRun
 from packlarder.book.household import Household, Margins, Pot, Stove, UsualConditions
 from packlarder.book.nodes import read_yaml
 from packlarder.book.own_food import OwnFood
@@ -21,6 +24,7 @@ from packlarder.book.part import PartDetail
 from packlarder.book.read import read_book
 from packlarder.book.schema import FILES, json_schemas
 from packlarder.book.step import Step
+from packlarder.book.stock import ContainerSize, Dryer, KeepingRule, LarderRules
 from packlarder.book.validate import validate
 from packlarder.figures import foods
 from packlarder.figures.allergens import Allergen
@@ -28,12 +32,29 @@ from packlarder.figures.fuels import FUELS
 from packlarder.figures.stoves import STOVES
 from packlarder.figures.temperatures import Authority
 
-BY_FOLDER = {"components": "component.json", "dishes": "dish.json"}
+BY_FOLDER = {
+    "components": "component.json",
+    "dishes": "dish.json",
+    "batches": "batch.json",
+    "draws": "draws.json",
+}
 MODELS = {
-    "book.json": (Household, Margins, Pot, Stove, UsualConditions),
+    "book.json": (
+        Household,
+        Margins,
+        Pot,
+        Stove,
+        UsualConditions,
+        Dryer,
+        ContainerSize,
+        KeepingRule,
+        LarderRules,
+    ),
     "foods.json": (OwnFood,),
     "component.json": (Component, BringBack, Yield),
     "dish.json": (Dish, Lesson, Pack, PartDetail, Step),
+    "batch.json": (DryingRun, BatchDetail, Filled),
+    "draws.json": (Draws, Draw),
 }
 
 
@@ -109,7 +130,7 @@ def within(schema: object, path: str = "") -> Iterator[tuple[str, JsonSchemaValu
 def test_schemas_are_schemas(texts: Mapping[str, str], with_book: bool) -> None:
     """Each kind of file has a schema that is one by the draft it names, with a book's names or without."""
     made = texts if with_book else json_schemas(None)
-    assert list(made) == ["book.json", "foods.json", "component.json", "dish.json"]
+    assert list(made) == ["book.json", "foods.json", "component.json", "dish.json", "batch.json", "draws.json"]
     for name, text in made.items():
         schema = json.loads(text)
         Draft202012Validator.check_schema(schema)
@@ -179,7 +200,33 @@ pots: {pot: {holds: 1 L, across: 13 cm, lid: yes}}
 usual conditions: {stove: burner, pot: pot}
 """
 
-PLAIN = {"dish.json": DISH, "component.json": COMPONENT, "foods.json": FOODS, "book.json": BOOK}
+RUN = """
+loaded: 2027-03-12 08:30
+dryer: freezer
+on the trays:
+  - egg powder: {fresh: 18 eggs, treated: frozen first, trays: 2, dry: 221 g, tested: no lighter, traces: milk}
+  - leek rings:
+      fresh: 1 kg
+      treated: [blanched, heated to 90 °C]
+      trays: 1
+      put in: [{in: jar, holds: 90 g, vacuum: yes, sachet: desiccant, stands: on the stairs}]
+      dry: 120 g
+"""
+DRAWS = """
+date: 2027-04-01
+drawn:
+  - {from: 2027-03-12-egg/2, took: all}
+  - {from: 2027-03-12-egg/1, counted: 0 g}
+"""
+
+PLAIN = {
+    "dish.json": DISH,
+    "component.json": COMPONENT,
+    "foods.json": FOODS,
+    "book.json": BOOK,
+    "batch.json": RUN,
+    "draws.json": DRAWS,
+}
 
 
 @pytest.mark.parametrize("read", [as_text, as_editors])
@@ -254,6 +301,14 @@ def test_other_ways_to_write_it_fit(
         ("book.json", "lid: yes", "lit: yes"),
         ("book.json", "title: 1984", "title: A book\nauthority: my aunt"),
         ("book.json", "pot: pot}", "pot: pot, heater water: river}"),
+        ("batch.json", "on the trays:", "on trays:"),
+        ("batch.json", "tested: no lighter", "tested: no more"),
+        ("batch.json", "sachet: desiccant", "sachet: salt"),
+        ("batch.json", "traces: milk", "traces: mlik"),
+        ("batch.json", "fresh: 18 eggs", "frsh: 18 eggs"),
+        ("batch.json", "in: jar, holds: 90 g", "in: jar"),
+        ("draws.json", "took: all", "tok: all"),
+        ("draws.json", "date: 2027-04-01\n", ""),
     ],
 )
 def test_wrong_files_do_not_fit(checks: Mapping[str, Draft202012Validator], name: str, right: str, wrong: str) -> None:
@@ -297,7 +352,7 @@ def offered(checks: Mapping[str, Draft202012Validator], name: str, *path: str) -
     return found
 
 
-KEYS = ("parts", "made of")
+KEYS = ("parts", "made of", "on the trays")
 
 
 def _at(root: JsonSchemaValue, path: tuple[str, ...]) -> object:
@@ -320,6 +375,9 @@ def _at(root: JsonSchemaValue, path: tuple[str, ...]) -> object:
         ("component.json", ("properties", "was"), {"egg, whole, raw", "crispbread, rye", "rye-crispbread"}),
         ("component.json", ("properties", "made of"), {"egg, whole, raw", "rye-crispbread", "Egg powder"}),
         ("component.json", ("properties", "contains"), set(Allergen)),
+        ("batch.json", ("properties", "on the trays"), {"Egg powder", "egg-powder"}),
+        ("batch.json", ("properties", "dryer"), {"freeze-dryer", "air dryer"}),
+        ("batch.json", ("$defs", "Filled", "properties", "in"), {"half-litre jar"}),
         ("book.json", ("properties", "booklet measure"), {"mug", "beaker"}),
         ("book.json", ("properties", "authority"), set(Authority)),
         ("book.json", ("$defs", "Stove", "properties", "fuel"), set(FUELS)),

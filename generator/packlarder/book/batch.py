@@ -3,7 +3,7 @@
 from enum import StrEnum
 from typing import Annotated
 
-from pydantic import BeforeValidator, Field, GetCoreSchemaHandler, model_validator
+from pydantic import BeforeValidator, Field, GetCoreSchemaHandler, WithJsonSchema, model_validator
 from pydantic_core import CoreSchema
 
 from packlarder.book.base import BookModel, slip
@@ -29,6 +29,22 @@ class Sachet(StrEnum):
 
     OXYGEN_ABSORBER = "oxygen absorber"
     DESICCANT = "desiccant"
+
+
+def _one_or_many(word: dict[str, object]) -> WithJsonSchema:
+    return WithJsonSchema({"anyOf": [word, {"type": "array", "items": word}]})
+
+
+Treatments = Annotated[
+    tuple[TreatedField, ...],
+    BeforeValidator(as_list),
+    _one_or_many({"type": "string", "examples": ["blanched", "heated to 74 °C"]}),
+]
+"""One treatment, or several in brackets."""
+Tests = Annotated[
+    tuple[DrynessTest, ...], BeforeValidator(as_list), _one_or_many({"type": "string", "enum": list(DrynessTest)})
+]
+"""One test of dryness, or several in brackets."""
 
 
 class Filled(BookModel):
@@ -57,7 +73,7 @@ class BatchDetail(BookModel):
     """cooked and drained, as it came from the pot or oven"""
     fresh: WeightOrCount | None = None
     """as it was loaded, all trays together: a weight, or a count such as `18 eggs`"""
-    treated: Annotated[tuple[TreatedField, ...], BeforeValidator(as_list)] = ()
+    treated: Treatments = ()
     """what was done to it: `blanched`, `acid dip`, `heated to 74 °C`, `frozen first`"""
     trays: Whole | None = None
     """on how many trays it lay"""
@@ -65,7 +81,7 @@ class BatchDetail(BookModel):
     """how deep it lay"""
     dry: RunWeight | None = None
     """as it came out, all trays together, or as it was mixed; left out, it still lies in the dryer"""
-    tested: Annotated[tuple[DrynessTest, ...], BeforeValidator(as_list)] = ()
+    tested: Tests = ()
     """how you found that it is dry: `no lighter` (two hours more, weighed again), `snaps cold`"""
     best_before: Day | None = None
     """for what was bought dry: the day on its pack"""

@@ -14,7 +14,7 @@ DAYS_PER_WEEK = 7
 MOST_MONTHS = 30 * MONTHS_PER_YEAR
 """Longer than anybody keeps home-dried food: thirty years."""
 
-_MOMENT = re.compile(r"(?P<day>\S+)(?:[ T]+(?P<hour>[0-9]{1,2})[:.](?P<minute>[0-9]{2}))?")
+_MOMENT = re.compile(r"(?P<day>[^\sT]+)(?:[ T]+(?P<hour>[0-9]{1,2})[:.](?P<minute>[0-9]{2}))?")
 _SPAN = re.compile(r"(?P<number>[0-9]{1,4})\s*(?P<unit>years?|months?|weeks?|days?)")
 _TIME_HELP = "write it like 2027-03-12 08:30"
 

@@ -10,7 +10,7 @@ from pydantic import Field, field_validator, model_validator
 from packlarder.book.base import BookModel, slip
 from packlarder.book.fields import Day, Text, Written, YesNo, quantity_of
 from packlarder.faults import Spot
-from packlarder.measure import Dimension, Quantity
+from packlarder.measure import Dimension, Quantity, Unreadable, parse
 
 
 class Deed(StrEnum):
@@ -57,8 +57,10 @@ def read_mark(text: str) -> Mark:
 
 def read_share(text: str) -> Share:
     """Read a weight or `all`; raises slip(...) for what is neither."""
-    if text == ALL:
+    if text.lower() == ALL:
         return Share(None)
+    if isinstance(found := parse(text, Dimension.WEIGHT), Unreadable):
+        raise slip("unreadable-quantity", found.message, f"{found.help}; for all that is left write `all`")
     weight = _weight.read(text)
     return Share(weight if isinstance(weight, Quantity) else None)
 

@@ -30,9 +30,13 @@ class DryingRun(BookModel):
     @model_validator(mode="after")
     def _loaded_with_something(self) -> "DryingRun":
         for index, batch in enumerate(self.on_the_trays):
-            for key, value in (("fresh", batch.detail.fresh), ("trays", batch.detail.trays)):
+            needed = (
+                ("fresh", batch.detail.fresh, "how much of it was loaded"),
+                ("trays", batch.detail.trays, "on how many it lay"),
+            )
+            for key, value, what in needed:
                 if self.dryer and value is None:
-                    message = f"`{key}` is missing: how much of it was loaded"
+                    message = f"`{key}` is missing: {what}"
                     help = "write `fresh: 900 g` and `trays: 2`; or leave `dryer` out if nothing was dried"
                     raise slip("missing-key", message, help, at=("on the trays", index, batch.name), spot=Spot.KEY)
         return self

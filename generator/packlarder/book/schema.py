@@ -19,6 +19,8 @@ from packlarder.book.book import Book
 from packlarder.book.bring_back import Way
 from packlarder.book.component import Component
 from packlarder.book.dish import Dish
+from packlarder.book.draw import Draws
+from packlarder.book.drying_run import DryingRun
 from packlarder.book.household import Household
 from packlarder.book.own_food import OwnFoods
 from packlarder.book.step import Verb
@@ -31,12 +33,14 @@ SCHEMA_FOLDER = ".schema"
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
-FILES: Mapping[str, tuple[type[Household | OwnFoods | Component | Dish], str]] = MappingProxyType(
+FILES: Mapping[str, tuple[type[Household | OwnFoods | Component | Dish | DryingRun | Draws], str]] = MappingProxyType(
     {
         "book.json": (Household, "book.yaml: the book and its kitchen"),
         "foods.json": (OwnFoods, "foods.yaml: foods of your own"),
         "component.json": (Component, "components/*.yaml: a component"),
         "dish.json": (Dish, "dishes/*.yaml: a dish"),
+        "batch.json": (DryingRun, "batches/*.yaml: a drying run"),
+        "draws.json": (Draws, "draws/*.yaml: what was drawn on one day"),
     }
 )
 """The schemas by the names of their files: what each is made from, and its title."""
@@ -54,6 +58,9 @@ NAMES: Mapping[tuple[str, str], tuple[str, ...]] = MappingProxyType(
         ("Component", "made of"): ("food", "component"),
         ("Dish", "stove"): ("stove",),
         ("Dish", "pot"): ("pot",),
+        ("DryingRun", "dryer"): ("dryer",),
+        ("Filled", "in"): ("container",),
+        ("Filled", "stands"): ("store",),
         ("Household", "booklet measure"): ("measure",),
         ("Pack", "holds"): ("component",),
         ("Step", "pot"): ("pot",),
@@ -119,6 +126,9 @@ def _names(book: Book | None) -> Names:
             "stove": tuple(book.household.stoves),
             "pot": tuple(book.household.pots),
             "measure": tuple(book.household.measures),
+            "dryer": tuple(book.household.dryers),
+            "container": tuple(book.household.containers),
+            "store": tuple(book.household.larder.stores),
         }
     )
 

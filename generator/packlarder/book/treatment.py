@@ -8,7 +8,7 @@ from typing import Annotated
 from packlarder.book.base import slip
 from packlarder.book.fields import Written
 from packlarder.book.wording import closest
-from packlarder.measure import Dimension, Quantity, Unreadable, parse
+from packlarder.measure import Dimension, Quantity, Unreadable, parse, written
 
 
 class Treatment(StrEnum):
@@ -29,6 +29,8 @@ class Treated:
 
 
 _HEATED = re.compile(r"heated(?:\s+to)?\s+(?P<degrees>.+)")
+_HEATED_HELP = "write it like `heated to 74 °C`"
+_LEAST_C, _MOST_C = 30, 250
 _BARE = (Treatment.BLANCHED, Treatment.ACID_DIP, Treatment.FROZEN_FIRST)
 
 
@@ -36,12 +38,14 @@ def _treated(text: str) -> Treated:
     if found := _HEATED.fullmatch(text):
         degrees = parse(found["degrees"], Dimension.TEMPERATURE)
         if isinstance(degrees, Unreadable):
-            raise slip("unreadable-quantity", degrees.message, "write it like `heated to 74 °C`")
+            raise slip("unreadable-quantity", degrees.message, _HEATED_HELP)
+        if not _LEAST_C <= degrees.base <= _MOST_C:
+            raise slip("out-of-range", f"{written(degrees)} can not be meant here", "from 30 °C to 250 °C fits here")
         return Treated(Treatment.HEATED, degrees)
     if text in _BARE:
         return Treated(Treatment(text))
     if text == Treatment.HEATED:
-        raise slip("heated-to-what", "it does not say how hot it became inside", "write it like `heated to 74 °C`")
+        raise slip("heated-to-what", "it does not say how hot it became inside", _HEATED_HELP)
     close = closest(text, _BARE)
     hint = f'did you mean "{close}"? ' if close else ""
     known = f"the words are: {', '.join(_BARE)}, and `heated to 74 °C`"

@@ -55,10 +55,3 @@ DRY_WITHOUT_OXYGEN = Figure(
     source="about 10 % or less (T5-08), in wide circulation",
     standing=Standing.COPY,
 )
-LOW_OIL = Figure(
-    name="fat above which food does not go into a pack without oxygen",
-    value=0.20,
-    unit="of the dry weight",
-    source="sources say low-oil and name egg, nuts and jerky (T5-08, T5-09) without a figure; our choice below them",
-    standing=Standing.COMMON_PRACTICE,
-)

@@ -14,7 +14,7 @@ from packlarder.book.drying_run import DryingRun
 from packlarder.book.stock import ContainerSize, Dryer
 from packlarder.faults import Gap, Place
 from packlarder.figures.allergens import Allergen
-from packlarder.reckon.drying import Dried, Verdict, verdict_by_test
+from packlarder.reckon.drying import DRIED_AT_HOME, Dried, Verdict, verdict_by_test
 from packlarder.reckon.records import ComponentSums
 
 
@@ -62,8 +62,8 @@ class BatchSums:
 
     @property
     def verdict(self) -> Verdict | None:
-        """Give what can be said of its dryness; None while it lies in the dryer, and of what was only mixed."""
-        if self.dry_g is None or self.fresh_g is None:
+        """Give what can be said of its dryness; None while it lies in the dryer, and of what is not dried at home."""
+        if self.dry_g is None or self.fresh_g is None or self.component.model.dried not in DRIED_AT_HOME:
             return None
         return self.dried.verdict if self.dried else verdict_by_test(self.model.detail.tested)
 

@@ -4,16 +4,18 @@ from collections.abc import Iterable, Iterator
 
 from packlarder.book.book import Book
 from packlarder.book.household import Household
-from packlarder.book.wording import closest
 from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.figures.margins import WEIGHED_FULL
-from packlarder.measure import in_grams, in_ml, in_percent
+from packlarder.measure import DOWN, as_weighed, in_ml, in_percent, rounded
 from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
 from packlarder.reckon.drying import DRIED_AT_HOME, Dried, Verdict
+from packlarder.reckon.meant import did_you_mean
 from packlarder.reckon.measures import PER_ML
 
 HEAPED = 1.10
 """A jar that is shaken down and heaped holds a little more than its measure says."""
+LITTLE_G, WEIGHED_TO_G = 10, 1.0
+"""A batch is weighed to the gram, a little one to a tenth of it: what it must lose and what is left then add up."""
 
 
 def slips_of_run(run: RunSums, household: Household) -> tuple[Fault, ...]:
@@ -32,9 +34,8 @@ def slips_of_run(run: RunSums, household: Household) -> tuple[Fault, ...]:
 
 
 def unknown_component(book: Book, name: str, place: Place) -> Fault:
-    """Make the fault of a batch whose component nobody knows."""
-    close = closest(name, [one.name.lower() for one in book.components.values()])
-    meant = f'did you mean "{close}"? ' if close else ""
+    """Make the fault of a key that names a component nobody knows."""
+    meant = did_you_mean(name, [one.name.lower() for one in book.components.values()])
     return Fault(
         place=Place(file=place.file, path=place.path, spot=Spot.KEY),
         code="unknown-component",
@@ -62,21 +63,19 @@ def _of_the_dryer(run: RunSums, household: Household) -> Iterator[Fault]:
 
 def _unknown(place: Place, what: str, name: str, ours: Iterable[str], key: str) -> Fault:
     known = list(ours)
-    close = closest(name, known)
-    hint = f'did you mean "{close}"? ' if close else ""
     rest = f"known are: {', '.join(known)}" if known else f"add it under `{key}` in book.yaml"
     message = f'no {what} is called "{name}"'
-    return Fault(place=place, code=f"unknown-{what}", message=message, help=f"{hint}{rest}")
+    return Fault(place=place, code=f"unknown-{what}", message=message, help=f"{did_you_mean(name, known)}{rest}")
 
 
 def _wrong_dryer(batch: BatchSums, run: RunSums) -> Iterator[Fault]:
     """Find food that its component says is dried another way than this dryer dries."""
     says = batch.component.model.dried
-    if not run.model.dryer and says in DRIED_AT_HOME:
+    if not run.model.dryer and says is not None and says in DRIED_AT_HOME:
         yield Fault(
             place=run.place.at("loaded", spot=Spot.KEY),
             code="no-dryer",
-            message=f"{batch.component.model.name} is {says.value}, and no dryer is named" if says else "",
+            message=f"{batch.component.model.name} is {says.value}, and no dryer is named",
             help="write `dryer:` with one of your dryers",
         )
     if run.dryer is not None and says is not run.dryer.dries:
@@ -101,10 +100,12 @@ def _grown(batch: BatchSums) -> Iterator[Fault]:
     """Find a weight that is more than the one before it, where food can only have become less."""
     trimmed = batch.model.detail.trimmed
     if batch.bought_g is not None and trimmed is not None and trimmed.base > batch.bought_g:
-        message = f"{in_grams(trimmed.base)} were left of {in_grams(batch.bought_g)} bought"
+        message = f"{as_weighed(trimmed.base)} were left of {as_weighed(batch.bought_g)} bought"
         yield _swapped(batch.place.at("trimmed"), message)
     if batch.fresh_g is not None and batch.dry_g is not None and batch.dry_g > batch.fresh_g:
-        yield _swapped(batch.place.at("dry"), f"{in_grams(batch.dry_g)} came out of {in_grams(batch.fresh_g)} fresh")
+        yield _swapped(
+            batch.place.at("dry"), f"{as_weighed(batch.dry_g)} came out of {as_weighed(batch.fresh_g)} fresh"
+        )
 
 
 def _swapped(place: Place, message: str) -> Fault:
@@ -118,8 +119,8 @@ def _not_dry(batch: BatchSums) -> Iterator[Fault]:
         return
     place = batch.place.at("dry")
     told = (
-        f"{in_grams(held.fresh_g)} at {held.fresh_water * 100:.0f} % water hold {in_grams(held.solids_g)} of solids: "
-        f"{in_grams(held.dry_g)} dry"
+        f"{as_weighed(held.fresh_g)} at {held.fresh_water * 100:.0f} % water hold {as_weighed(held.solids_g)} of "
+        f"solids: {as_weighed(held.dry_g)} dry"
     )
     if held.verdict is Verdict.CAN_NOT_BE_RIGHT:
         help = "weigh again: was some left on the trays, or the tray weighed with the fresh food?"
@@ -130,12 +131,13 @@ def _not_dry(batch: BatchSums) -> Iterator[Fault]:
 
 def _wet(batch: BatchSums, held: Dried, told: str) -> Fault:
     water = f"{in_percent(held.moisture.low)} to {in_percent(held.moisture.high)}"
+    goal_g = rounded(held.goal_g, WEIGHED_TO_G if held.dry_g >= LITTLE_G else WEIGHED_TO_G / 10, DOWN)
     return Fault(
         place=batch.place.at("dry"),
         code="not-dry-yet",
         message=f"{told} still hold {water} water, and at most {in_percent(held.limit)} is dry",
-        help=f"dry it until it is {in_grams(held.lighter_g)} lighter ({in_grams(held.goal_g)}), then two hours more "
-        "and weigh again",
+        help=f"dry it until it is {as_weighed(held.dry_g - goal_g)} lighter ({as_weighed(goal_g)}), then two hours "
+        "more and weigh again",
         severity=Severity.ERROR if batch.containers else Severity.WARNING,
     )
 
@@ -146,7 +148,7 @@ def _too_much_in_jars(batch: BatchSums) -> Iterator[Fault]:
         yield Fault(
             place=batch.place.at("put in"),
             code="more-than-came-out",
-            message=f"the containers hold {in_grams(held_g)}, and {in_grams(batch.dry_g)} came out of the dryer",
+            message=f"the containers hold {as_weighed(held_g)}, and {as_weighed(batch.dry_g)} came out of the dryer",
             help="weigh the jars again, or is one of them from another batch?",
         )
 
@@ -163,7 +165,7 @@ def _container(batch: BatchSums, filled: FilledContainer, household: Household) 
         yield Fault(
             place=filled.place.at("holds"),
             code="does-not-fit",
-            message=f"{in_grams(filled.dry_g)} of it take {in_ml(volume_ml)}, and a {filled.filled.in_} holds "
+            message=f"{as_weighed(filled.dry_g)} of it take {in_ml(volume_ml)}, and a {filled.filled.in_} holds "
             f"{in_ml(filled.size.holds.base)}",
             help="is the weight per cup right, or was it crushed?",
             severity=Severity.WARNING,

@@ -11,7 +11,7 @@ from packlarder.reckon.draw_slips import before_it_was_filled, more_counted, mor
 from packlarder.reckon.larder_records import Drawn
 
 ROUND_G = 0.5
-"""Draws are weighed to the gram: as much more than is left is still all of it."""
+"""Draws are weighed to the gram: as much more than is left is still all of it, as much less counted no opened jar."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,7 +55,7 @@ def _after(before: Contents, event: Event) -> tuple[Contents, list[Fault]]:
     if draw.counted is not None:
         left_g = draw.counted.base
         if left_g > before.left_g + ROUND_G:
-            faults.append(more_counted(event.place, draw, before.left_g))
+            faults.append(more_counted(event.place, draw, left_g, before.left_g))
     elif draw.share is None or draw.share.weight is None:
         left_g = before.left_g if draw.share is None else 0.0
     else:
@@ -69,6 +69,6 @@ def _after(before: Contents, event: Event) -> tuple[Contents, list[Fault]]:
         left_g=left_g,
         reason=draw.why or event.what_for,
     )
-    opens = draw.deed in (Deed.OPENED, Deed.TOOK) or left_g < before.left_g
+    opens = draw.deed in (Deed.OPENED, Deed.TOOK) or left_g < before.left_g - ROUND_G
     opened_on = event.day if opens and before.opened_on is None else before.opened_on
     return Contents(left_g=left_g, opened_on=opened_on, drawn=(*before.drawn, drawn)), faults

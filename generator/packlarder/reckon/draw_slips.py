@@ -1,25 +1,29 @@
 """Slips in what was drawn: a container that there is not, more than it held, a day before it was filled."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Iterator
 from datetime import date
+from pathlib import PurePosixPath
 
-from packlarder.book.book import BATCHES_FOLDER, Book
+from packlarder.book.book import Book
 from packlarder.book.draw import Draw, Mark
-from packlarder.book.wording import closest
 from packlarder.faults import Fault, Place, Severity
-from packlarder.measure import in_grams
+from packlarder.measure import as_weighed
+from packlarder.reckon.meant import closest_name
 
 
-def unknown_mark(book: Book, mark: Mark, known: Collection[Mark], place: Place) -> Iterator[Fault]:
-    """Tell of a mark that no container bears, unless its run could not be read."""
-    if f"{BATCHES_FOLDER}/{mark.run}.yaml" in book.unread:
+def unknown_mark(book: Book, mark: Mark, place: Place) -> Iterator[Fault]:
+    """Tell of a mark that no container bears, unless its run or its component could not be read: that is told there."""
+    if any(PurePosixPath(file).stem == mark.run for file in book.unread):
         return
-    of_run = [one.number for one in known if one.run == mark.run]
-    if of_run:
-        message = f"{mark.run} has {len(of_run)} containers, and none has the number {mark.number}"
-        help = f"their numbers are 1 to {max(of_run)}, as on their labels"
+    run = book.runs.get(mark.run)
+    if run is not None:
+        filled = sum(len(batch.detail.put_in) for batch in run.on_the_trays)
+        if mark.number <= filled:
+            return
+        message = f"{mark.run} filled {filled} containers, and none has the number {mark.number}"
+        help = f"their numbers are 1 to {filled}, as on their labels" if filled else "write what was `put in` what"
     else:
-        close = closest(mark.run, book.runs)
+        close = closest_name(mark.run, book.runs)
         message = f'no container bears the mark "{mark}"'
         help = f"did you mean {close}/{mark.number}?" if close else "its run would stand in batches/"
     yield Fault(place=place.at("from"), code="unknown-mark", message=message, help=help)
@@ -40,17 +44,17 @@ def more_than_left(place: Place, draw: Draw, went_g: float, left_g: float) -> Fa
     return Fault(
         place=place.at(draw.deed.value),
         code="more-than-left",
-        message=f"{in_grams(went_g)} of {draw.from_}, and only {in_grams(left_g)} were left",
+        message=f"{as_weighed(went_g)} of {draw.from_}, and only {as_weighed(left_g)} were left",
         help="weigh what is in it and write `counted`, or is it another container?",
     )
 
 
-def more_counted(place: Place, draw: Draw, left_g: float) -> Fault:
+def more_counted(place: Place, draw: Draw, counted_g: float, left_g: float) -> Fault:
     """Tell of a stocktake that finds more than there can be."""
     return Fault(
         place=place.at("counted"),
         code="more-counted",
-        message=f"more is counted in {draw.from_} than was left of it: {in_grams(left_g)}",
+        message=f"{as_weighed(counted_g)} are counted in {draw.from_}, and only {as_weighed(left_g)} were left",
         help="was the jar weighed with the food, or food put back?",
         severity=Severity.WARNING,
     )

@@ -12,14 +12,14 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from packlarder.book.batch import DrynessTest
-from packlarder.figures.dryness import Drying, dryness_of
+from packlarder.figures.dryness import DRYNESSES, Drying, dryness_of
 from packlarder.figures.kinds import Group
 from packlarder.figures.margins import FOOD_WATER
 from packlarder.reckon.records import ComponentSums
 
 DRIED_AT_HOME = frozenset({Drying.FREEZE_DRIED, Drying.AIR_DRIED})
 SLACK = 0.03
-"""Foods differ from the table: a dry weight is impossible only where it misses more than this of the solids."""
+"""A scale and a tray lose a little: a dry weight that misses up to this of the solids may be, whatever the water."""
 
 
 class Verdict(StrEnum):
@@ -71,7 +71,7 @@ def solids_g(fresh_g: float, fresh_water: float) -> float:
 
 
 def least_dry_g(fresh_g: float, fresh_water: float) -> float:
-    """Give the least that a food can weigh when dry, the food table's own uncertainty allowed for."""
+    """Give the least that a food can weigh when dry: if it was wetter than the table has it, or a little was lost."""
     wettest = min(1.0, fresh_water + FOOD_WATER.value)
     return min(solids_g(fresh_g, wettest), solids_g(fresh_g, fresh_water) * (1 - SLACK))
 
@@ -87,15 +87,20 @@ def moisture(fresh_g: float, dry_g: float, fresh_water: float) -> Moisture:
 
 
 def limit_of(component: ComponentSums) -> float | None:
-    """Give the share of water above which a component is not dry; None for what is not dried at home."""
-    group = Group.MEAL if len(component.model.made_of) > 1 else component.kind.rules.group
+    """Give the share of water above which a component is not dry; None for what is not dried at home.
+
+    For food that is not dried so by rights, such as egg in warm air, the strictest limit of its dryer holds.
+    """
     drying = component.model.dried
-    dryness = None if drying not in DRIED_AT_HOME or drying is None else dryness_of(group, drying)
-    return None if dryness is None else dryness.limit_percent / 100
+    if drying is None or drying not in DRIED_AT_HOME:
+        return None
+    dryness = dryness_of(Group.MEAL if len(component.model.made_of) > 1 else component.kind.rules.group, drying)
+    strictest = min(one.limit_percent for one in DRYNESSES.values() if one.drying is drying)
+    return (strictest if dryness is None else dryness.limit_percent) / 100
 
 
 def dried(component: ComponentSums, fresh_g: float, dry_g: float, tests: Collection[DrynessTest]) -> Dried | None:
-    """Hold a batch's weights against its food; None where the food's water or the limit of its class is not known."""
+    """Hold a batch's weights against its food; None where the food's water is not known, or it is not dried at home."""
     water, limit = component.fresh_water, limit_of(component)
     if water is None or limit is None or water >= 1:
         return None

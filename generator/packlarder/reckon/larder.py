@@ -16,6 +16,7 @@ from packlarder.reckon.draw_slips import unknown_mark
 from packlarder.reckon.drying import Verdict
 from packlarder.reckon.larder_records import InStore, LarderSums, Standing
 from packlarder.reckon.records import ComponentSums
+from packlarder.reckon.stock_slips import stock_slips
 from packlarder.reckon.use_by import use_by
 
 Containers: TypeAlias = Mapping[Mark, tuple[FilledContainer, BatchSums]]
@@ -26,7 +27,10 @@ NOT_FOR_STORE = frozenset({Verdict.CAN_NOT_BE_RIGHT, Verdict.NOT_DRY_YET})
 def reckon_larder(
     book: Book, components: Mapping[str, ComponentSums], runs: Mapping[str, RunSums], on: date
 ) -> tuple[LarderSums, tuple[Fault, ...]]:
-    """Take stock on a day: what was filled and drawn by then. The faults are those of all draws, later ones too."""
+    """Take stock on a day: what was filled and drawn by then.
+
+    The faults are those of levels, keeping rules and draws; draws after the day count not yet, and can be at fault.
+    """
     containers = {
         container.mark: (container, batch)
         for run in runs.values()
@@ -34,6 +38,7 @@ def reckon_larder(
         for container in batch.containers
     }
     events, faults = _events(book, containers)
+    faults += stock_slips(book)
     standing: list[Standing] = []
     for mark, (container, batch) in containers.items():
         one, wrong = _standing(container, batch, book.household, events.get(mark, ()), on)
@@ -63,7 +68,7 @@ def _events(book: Book, containers: Containers) -> tuple[Mapping[Mark, Sequence[
             if draw.from_ in containers:
                 events[draw.from_].append(Event(day=draws.date, draw=draw, what_for=draws.for_, place=place))
             else:
-                faults += unknown_mark(book, draw.from_, containers, place)
+                faults += unknown_mark(book, draw.from_, place)
     return events, faults
 
 
@@ -96,9 +101,17 @@ def _standing(
 
 
 def _to_be_eaten_first(one: Standing) -> tuple[date, bool, str, int]:
-    """Order containers: first to expire first, of those the opened one first; what may not be kept before all."""
-    day = date.min if one.use_by is None else one.use_by.day
+    """Order containers: first to expire first, of those the opened one first.
+
+    What may not be kept comes before all, that of which no rule and no figure speaks after all.
+    """
+    day = date.max if one.use_by is None else one.use_by.day
+    day = date.min if one.batch.verdict in NOT_FOR_STORE else day
     return day, one.opened_on is None, one.mark.run, one.mark.number
+
+
+def _good(one: Standing, on: date) -> bool:
+    return one.batch.verdict not in NOT_FOR_STORE and not one.past(on)
 
 
 def _in_store(
@@ -115,7 +128,7 @@ def _in_store(
             component=components[id],
             standing=tuple(by_component[id]),
             held_g=sum(one.left_g for one in by_component[id]),
-            good_g=sum(one.left_g for one in by_component[id] if one.use_by is not None and not one.past(on)),
+            good_g=sum(one.left_g for one in by_component[id] if _good(one, on)),
             level_g=levels.get(id),
         )
         for id in ids

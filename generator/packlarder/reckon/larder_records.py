@@ -24,7 +24,10 @@ class Drawn:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Standing:
-    """A container as it stands on a day. `use_by` is None for food that is not known to be dry enough to keep."""
+    """A container as it stands on a day.
+
+    `use_by` is None for food whose weights show it wet or wrong, and where no rule and no figure speaks of it.
+    """
 
     container: FilledContainer
     batch: BatchSums
@@ -52,7 +55,8 @@ class Standing:
 class InStore:
     """All there is of one component. `level_g` is what the household wants to have, None where it named none.
 
-    `good_g` leaves out what is past its use-by day; `standing` has what is to be eaten first at its head.
+    `good_g` leaves out what may not be kept and what is past its use-by day; `standing` has what is to be eaten first
+    at its head.
     """
 
     component: ComponentSums

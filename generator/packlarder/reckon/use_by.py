@@ -1,7 +1,8 @@
 """How long a container keeps, and by which rule: the household's own, a published figure, or a starting point of ours.
 
-The earliest of the household's rule and the published figure holds. Where nothing is published for a food, the
-household's rule stands alone, marked as its own; without one, the cautious starting point in figures/keeping.
+The earliest of the household's rule and the published figure holds, and of several foods in one component the earliest
+of theirs: a rule about fruit says nothing of the milk beside it. Where nothing is published for a food, the household's
+rule stands alone, marked as its own; without one, the cautious starting point in figures/keeping.
 """
 
 from collections.abc import Iterable, Iterator
@@ -15,6 +16,8 @@ from packlarder.book.stock import ContainerKind, ContainerSize, KeepingRule
 from packlarder.figures.dryness import Drying
 from packlarder.figures.figure import Standing
 from packlarder.figures.keeping import Keeping, Kept, keeping_of
+from packlarder.figures.kinds import Group, Kind
+from packlarder.reckon.drying import DRIED_AT_HOME
 from packlarder.reckon.records import ComponentSums
 
 ROOM_C = 21.0
@@ -62,12 +65,13 @@ def use_by(
 def _candidates(
     component: ComponentSums, household: Household, kept: Kept, start: date, store_c: float
 ) -> Iterator[UseBy]:
-    """Give the days that a way of keeping asks for: the household's, and the figures that stand beside it."""
-    rule = rule_for(component, household.larder.keeping, kept)
-    if rule is not None:
-        yield UseBy(day=rule.for_.after(start), kept=kept, says=rule.why, own=True)
-    for figure in figures_for(component, kept, store_c):
-        if rule is None or figure.standing is not Standing.COMMON_PRACTICE:
+    """Give the days that a way of keeping asks for: of each kind of food in it the household's, and the figure's."""
+    for kind in sorted(component.kinds):
+        rule = rule_for(component, kind, household.larder.keeping, kept)
+        figure = figure_for(component, kind, kept, store_c)
+        if rule is not None:
+            yield UseBy(day=rule.for_.after(start), kept=kept, says=rule.why, own=True)
+        if figure is not None and (rule is None or figure.standing is not Standing.COMMON_PRACTICE):
             yield UseBy(
                 day=start + timedelta(days=figure.days),
                 kept=kept,
@@ -78,12 +82,10 @@ def _candidates(
             )
 
 
-def figures_for(component: ComponentSums, kept: Kept, store_c: float) -> tuple[Keeping, ...]:
-    """Give one figure for each group of food in a component: that of a store no cooler than it is where it stands."""
+def figure_for(component: ComponentSums, kind: Kind, kept: Kept, store_c: float) -> Keeping | None:
+    """Give the figure for one kind of food in a component: that of a store no cooler than it is where it stands."""
     drying = component.model.dried or Drying.AIR_DRIED  # of a mix, the shorter
-    groups = {kind.rules.group for kind in component.kinds}
-    found = (_for_store(keeping_of(group, drying, kept), store_c) for group in sorted(groups))
-    return tuple(figure for figure in found if figure is not None)
+    return _for_store(keeping_of(kind.rules.group, drying, kept), store_c)
 
 
 def _for_store(figures: Iterable[Keeping], store_c: float) -> Keeping | None:
@@ -93,25 +95,29 @@ def _for_store(figures: Iterable[Keeping], store_c: float) -> Keeping | None:
     return next(iter(fitting or by_warmth[-1:]), None)
 
 
-def rule_for(component: ComponentSums, rules: Iterable[KeepingRule], kept: Kept) -> KeepingRule | None:
-    """Find the household's closest rule for a component: about itself, its kind, its group, anything."""
+def rule_for(component: ComponentSums, kind: Kind, rules: Iterable[KeepingRule], kept: Kept) -> KeepingRule | None:
+    """Find the household's closest rule for one kind of food in a component; of several as close, the shortest.
+
+    A rule about the component itself is closest, then one about the kind, its group, anything.
+    """
     ranked = [
         (rank, rule)
         for rule in rules
         if rule.kept is kept
         and rule.dried in (None, component.model.dried)
-        and (rank := _closeness(component, rule.what)) is not None
+        and (rank := _closeness(component, kind, rule.what)) is not None
     ]
     return min(ranked, key=lambda one: (one[0], one[1].for_.length_days))[1] if ranked else None
 
 
-def _closeness(component: ComponentSums, what: str) -> int | None:
+def _closeness(component: ComponentSums, kind: Kind, what: str) -> int | None:
     named = spoken(what)
     model = component.model
+    whole_meal = len(model.made_of) > 1 and model.dried in DRIED_AT_HOME
     circles = (
         {spoken(component.id), spoken(model.name), *map(spoken, model.formerly)},
-        {kind.value for kind in component.kinds},
-        {kind.rules.group.value for kind in component.kinds},
+        {kind.value},
+        {kind.rules.group.value, *((Group.MEAL.value,) if whole_meal else ())},
         {""},
     )
     return next((rank for rank, circle in enumerate(circles) if named in circle), None)

@@ -49,6 +49,15 @@ MEASURED_SHARE = Figure(
     source="heat takes its time to the middle of the thinnest layer; our choice",
     standing=Standing.COMMON_PRACTICE,
 )
+HEAT_STEP = _limit("heat step of meat before it is dried in warm air, at least", 71.1, "°C", "T4-01")
+HEAT_STEP_POULTRY = _limit("heat step of poultry before it is dried in warm air, at least", 73.9, "°C", "T4-01")
+SAME_DEGREES = Figure(
+    name="difference below which two temperatures are the same figure, rounded in °F or in °C",
+    value=0.25,
+    unit="°C",
+    source="160 °F is 71.1 °C and printed as 71; 145 °F is 62.8 and printed as 63",
+    standing=Standing.COMPUTED,
+)
 OILY_ABOVE = Figure(
     name="share of fat above which a dried food counts as oily",
     value=0.20,

@@ -4,7 +4,9 @@ from collections.abc import Iterator
 
 from packlarder.faults import Severity
 from packlarder.figures.kinds import Group, Kind
+from packlarder.reckon.records import ComponentSums
 from packlarder.safety.case import ComponentCase, DishCase, listed
+from packlarder.safety.heat import groups_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.limits import OILY_ABOVE
 from packlarder.safety.rule import ComponentRule, DishRule, Rule, Shows
@@ -20,10 +22,15 @@ def sachet_in_jar(case: ComponentCase) -> Iterator[Hit]:
 
 def sachet_with_oily_food(case: ComponentCase) -> Iterator[Hit]:
     """Find a sachet with food that does not keep in an oxygen-free pack."""
-    fat = case.sums.nutrients.fat_g
-    oily = (fat is not None and fat > OILY_ABOVE.value) or _OILY & case.groups or Kind.CHEESE in case.sums.kinds
-    if case.model.sachet and oily:
+    if case.model.sachet and oily(case.sums):
         yield case.hit("sachet")
+
+
+def oily(sums: ComponentSums) -> bool:
+    """Tell whether a component holds too much fat for a pack without oxygen: by its figure, or by what is in it."""
+    fat = sums.nutrients.fat_g
+    too_fat = fat is not None and fat > OILY_ABOVE.value
+    return too_fat or Kind.CHEESE in sums.kinds or bool(_OILY & groups_of(sums.kinds))
 
 
 def sachet_in_pack(case: DishCase) -> Iterator[Hit]:

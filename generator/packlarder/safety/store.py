@@ -7,18 +7,21 @@ from packlarder.book.draw import Deed
 from packlarder.book.stock import Together
 from packlarder.faults import Place, Severity, Spot
 from packlarder.figures.dryness import Drying
-from packlarder.figures.kinds import Group, HomeDrying
-from packlarder.figures.margins import DRY_WITHOUT_OXYGEN, LOW_OIL
+from packlarder.figures.kinds import Group, HomeDrying, Kind
+from packlarder.figures.margins import DRY_WITHOUT_OXYGEN
+from packlarder.figures.temperatures import Authority
 from packlarder.measure import in_celsius, in_fahrenheit, in_percent
 from packlarder.reckon.batch_records import BatchSums, FilledContainer
-from packlarder.reckon.drying import Verdict
 from packlarder.safety.heat import groups_of, perishable, raw_kinds, temperature_of
 from packlarder.safety.hit import Hit
+from packlarder.safety.limits import HEAT_STEP, HEAT_STEP_POULTRY, SAME_DEGREES
 from packlarder.safety.rule import LarderRule, RunRule
-from packlarder.safety.store_case import LarderCase, RunCase, groups, heated_to_c, went_in_cooked
+from packlarder.safety.sachets import oily
+from packlarder.safety.store_case import LarderCase, RunCase, groups, heated_to_c, known_dry, water_left, went_in_cooked
 
 _MEAT_OR_FISH = frozenset({Group.MEAT, Group.FISH})
 _EGG_OR_MILK = frozenset({Group.EGG, Group.MILK})
+_BIRDS = frozenset({Kind.POULTRY, Kind.GAME_BIRD})
 _SNAPS_OR_NOT = frozenset({Group.FRUIT, Group.VEGETABLE})
 
 
@@ -35,22 +38,29 @@ def raw_never_with_cooked(case: RunCase) -> Iterator[Hit]:
 
 
 def _both(case: RunCase) -> Iterator[Hit]:
+    """Find raw and other food that shared a dryer; what was only mixed or filled on one day did not."""
     others = [batch for batch in case.run.batches if not batch.component.raw]
-    if case.raw and others:
+    if case.run.model.dryer and case.raw and others:
         raw, other = case.raw[0], others[0]
         there = Place(file=other.place.file, path=other.place.path, spot=Spot.KEY)
         yield case.hit(raw, "", there, other=other.component.model.name)
 
 
 def batch_without_heat_step(case: RunCase) -> Iterator[Hit]:
-    """Find raw meat or fish in a warm-air dryer that was not heated to what its authority asks."""
+    """Find raw meat or fish in a warm-air dryer that was not heated to what the heat step and its authority ask."""
     for batch in _in_warm_air(case):
-        if not _MEAT_OR_FISH & groups_of(raw_kinds(batch.component)):
-            continue
-        asked, reached = temperature_of(batch.component, case.household.authority), heated_to_c(batch)
-        if asked is not None and (reached is None or reached < asked.temp_c):
-            degrees = f"{in_celsius(asked.temp_c)} ({in_fahrenheit(asked.temp_c)})"
-            yield case.hit(batch, "treated" if reached is not None else "", degrees=degrees)
+        if _MEAT_OR_FISH & groups_of(raw_kinds(batch.component)):
+            asked_c, reached_c = _heat_step_c(batch, case.household.authority), heated_to_c(batch)
+            if reached_c is None or reached_c < asked_c - SAME_DEGREES.value:
+                degrees = f"{in_celsius(asked_c)} ({in_fahrenheit(asked_c)})"
+                yield case.hit(batch, "treated" if reached_c is not None else "", degrees=degrees)
+
+
+def _heat_step_c(batch: BatchSums, authority: Authority) -> float:
+    """Give how hot raw meat becomes before warm air: once dry, germs stand more heat than in a pan."""
+    step = HEAT_STEP_POULTRY if _BIRDS & raw_kinds(batch.component) else HEAT_STEP
+    asked = temperature_of(batch.component, authority)
+    return step.value if asked is None else max(step.value, asked.temp_c)
 
 
 def raw_egg_or_milk_in_warm_air(case: RunCase) -> Iterator[Hit]:
@@ -87,26 +97,25 @@ def _without_oxygen(container: FilledContainer) -> bool:
 
 def _dry_enough(batch: BatchSums) -> bool:
     """Tell whether a batch is dry by its test, by its weights, and for fruit and vegetables by its snap."""
-    if batch.verdict is not Verdict.DRY:
-        return False
-    if batch.dried is not None and batch.dried.moisture.by_the_table > DRY_WITHOUT_OXYGEN.value:
+    water = water_left(batch)
+    if not known_dry(batch) or (water is not None and water > DRY_WITHOUT_OXYGEN.value):
         return False
     bends = _SNAPS_OR_NOT & groups(batch) and batch.component.model.dried is Drying.AIR_DRIED
     return not bends or DrynessTest.SNAPS_COLD in batch.model.detail.tested
 
 
 def too_fat_without_oxygen(case: RunCase) -> Iterator[Hit]:
-    """Find an oxygen absorber beside food with more oil than such packs are for."""
+    """Find an oxygen absorber beside food with more oil than such packs are for, or beside jerky."""
     for batch, container in case.filled():
-        fat = batch.component.nutrients.fat_g
-        if _without_oxygen(container) and fat is not None and fat > LOW_OIL.value:
-            yield _at_container(batch, container, fat=in_percent(fat))
+        is_jerky = batch.component.model.dried is Drying.AIR_DRIED and Group.MEAT in groups(batch)
+        if _without_oxygen(container) and (is_jerky or oily(batch.component)):
+            yield _at_container(batch, container)
 
 
 def moist_in_vacuum(case: RunCase) -> Iterator[Hit]:
     """Find food that spoils in a vacuum jar without its own test of dryness."""
     for batch, container in case.filled():
-        if container.filled.vacuum and perishable(batch.component.kinds) and batch.verdict is not Verdict.DRY:
+        if container.filled.vacuum and perishable(batch.component.kinds) and not known_dry(batch):
             yield _at_container(batch, container)
 
 

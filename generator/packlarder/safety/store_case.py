@@ -8,6 +8,7 @@ from packlarder.faults import Place, Spot
 from packlarder.figures.dryness import Drying
 from packlarder.figures.kinds import Group, WentIn
 from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
+from packlarder.reckon.drying import Verdict, verdict_by_test
 from packlarder.reckon.larder_records import LarderSums, Standing
 from packlarder.safety.heat import groups_of
 from packlarder.safety.hit import Hit
@@ -65,6 +66,25 @@ def heated_to_c(batch: BatchSums) -> float | None:
     """Give how hot a batch was heated inside before or after drying, None where nobody says."""
     degrees = [one.to.base for one in batch.model.detail.treated if one.treatment is Treatment.HEATED and one.to]
     return max(degrees, default=None)
+
+
+def known_dry(batch: BatchSums) -> bool:
+    """Tell whether a batch is known to be dry: by the household's own test, or because a maker dried it.
+
+    The weights of what was dried at home are counted too; a mix has none to count.
+    """
+    if batch.component.model.dried is Drying.BOUGHT_DRY:
+        return True
+    verdict = batch.verdict or verdict_by_test(batch.model.detail.tested)
+    return verdict is Verdict.DRY
+
+
+def water_left(batch: BatchSums) -> float | None:
+    """Give the share of water in a batch by the food table and its weights, None where neither tells."""
+    if batch.dried is not None:
+        return batch.dried.moisture.by_the_table
+    made = batch.component.yielded
+    return None if made is None else made.dry_water
 
 
 def went_in_cooked(batch: BatchSums) -> bool:
