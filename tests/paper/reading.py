@@ -41,9 +41,9 @@ def tool(name: str) -> str:
     return found
 
 
-def words(pdf: Path) -> list[list[Word]]:
-    """Give the words of each page, in the order of reading."""
-    told = subprocess.run([tool("pdftotext"), "-bbox", str(pdf), "-"], check=True, capture_output=True)
+def words(pdf: Path, *options: str) -> list[list[Word]]:
+    """Give the words of each page, in the order of reading unless an option of pdftotext asks for another."""
+    told = subprocess.run([tool("pdftotext"), *options, "-bbox", str(pdf), "-"], check=True, capture_output=True)
     root = ElementTree.fromstring(told.stdout)  # noqa: S314 - poppler's own output about our own PDF
     return [
         [
