@@ -69,6 +69,14 @@ def _middle(word: Word) -> float:
     return (word.top + word.bottom) / 2
 
 
+def overlap(one: Word, other: Word) -> bool:
+    """Tell whether the middles of two words' boxes overlap; boxes of neighbouring lines may touch."""
+    air = 0.25 * (one.bottom - one.top)
+    across = min(one.right, other.right) - max(one.left, other.left)
+    down = min(one.bottom, other.bottom) - max(one.top, other.top)
+    return across > 0.5 and down > 2 * air
+
+
 def inside(whole: object, *keys: str) -> object:
     """Follow keys into a PDF's dictionaries, through references."""
     found = whole.get_object() if isinstance(whole, PdfObject) else whole

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from pathlib import Path
+from xml.etree import ElementTree
 
 import pytest
 import segno
@@ -32,6 +33,16 @@ def test_all_of_a_short_text() -> None:
     # version 2 has 25 modules, and 4 of white on each side: 33
     assert small.side_mm == pytest.approx(33 * small.module_mm)
     assert small.side_mm <= 14
+
+
+def test_four_modules_of_white_on_every_side() -> None:
+    """The first dark module stands at 4 across and 4 down of 33, so that 4 are left on the other sides too."""
+    code = fit_code("Leek rings\nready", 60)
+    assert code is not None
+    drawing = ElementTree.fromstring(code.svg)
+    assert float(drawing.attrib["width"].removesuffix("mm")) == pytest.approx(33 * code.module_mm)
+    assert drawing[0].attrib["d"].startswith("M4 4.5h7")  # the upper side of the finder: 7 modules, drawn mid-line
+    assert code.quiet_mm == pytest.approx(4 * code.module_mm)
 
 
 def test_a_long_text_is_cut_at_a_line_end() -> None:

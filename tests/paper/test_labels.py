@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 from functools import cached_property
+from itertools import combinations
 from pathlib import Path
 
 import pytest
@@ -110,6 +111,14 @@ def test_no_word_outside_its_label(printed: Printed) -> None:
     for page, words in zip(printed.papers, printed.words, strict=True):
         for word in words:
             assert any(paper.holds(word, is_round=printed.stock.is_round) for paper in page), word
+
+
+def test_no_word_lies_on_another(printed: Printed) -> None:
+    """No two words of a label overlap: what stands at its foot, and the zones of a round one, keep apart."""
+    for page, words in zip(printed.papers, printed.words, strict=True):
+        for paper in page:
+            for one, other in combinations(filter(paper.middle_of, words), 2):
+                assert not reading.overlap(one, other), (one, other)
 
 
 def test_no_word_is_missing(printed: Printed) -> None:
