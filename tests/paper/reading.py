@@ -41,9 +41,9 @@ def tool(name: str) -> str:
     return found
 
 
-def words(pdf: Path) -> list[list[Word]]:
-    """Give the words of each page, in the order of reading."""
-    told = subprocess.run([tool("pdftotext"), "-bbox", str(pdf), "-"], check=True, capture_output=True)
+def words(pdf: Path, *options: str) -> list[list[Word]]:
+    """Give the words of each page, in the order of reading unless an option of pdftotext asks for another."""
+    told = subprocess.run([tool("pdftotext"), *options, "-bbox", str(pdf), "-"], check=True, capture_output=True)
     root = ElementTree.fromstring(told.stdout)  # noqa: S314 - poppler's own output about our own PDF
     return [
         [
@@ -67,6 +67,14 @@ def rows(page: list[Word]) -> list[str]:
 
 def _middle(word: Word) -> float:
     return (word.top + word.bottom) / 2
+
+
+def overlap(one: Word, other: Word) -> bool:
+    """Tell whether the middles of two words' boxes overlap; boxes of neighbouring lines may touch."""
+    air = 0.25 * (one.bottom - one.top)
+    across = min(one.right, other.right) - max(one.left, other.left)
+    down = min(one.bottom, other.bottom) - max(one.top, other.top)
+    return across > 0.5 and down > 2 * air
 
 
 def inside(whole: object, *keys: str) -> object:

@@ -217,15 +217,7 @@ def test_no_word_lies_on_another(printed: Printed) -> None:
     for number, page in enumerate(printed.words, 1):
         for place, word in enumerate(page):
             for other in page[place + 1 :]:
-                assert not overlap(word, other), (number, word, other)
-
-
-def overlap(one: Word, other: Word) -> bool:
-    """Tell whether the middles of two words' boxes overlap; boxes of neighbouring lines may touch."""
-    air = 0.25 * (one.bottom - one.top)
-    across = min(one.right, other.right) - max(one.left, other.left)
-    down = min(one.bottom, other.bottom) - max(one.top, other.top)
-    return across > 0.5 and down > 2 * air
+                assert not reading.overlap(word, other), (number, word, other)
 
 
 def test_footer_has_title_edition_and_number(printed: Printed) -> None:

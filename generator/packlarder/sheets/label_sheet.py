@@ -8,12 +8,16 @@ from dataclasses import dataclass
 class JarLabel:
     """What stands on a jar or pouch, and in short on its lid. A text is "" where there is nothing to say.
 
+    `file` is the book's file that it comes from, for faults. `mark` names the container, as it is drawn from.
     `state` is RAW (then `raw`), `cook before eating`, `cooked` or `ready`. `take_out` says that a sachet lies in it.
     `stands_for` is the fresh food, `bring_back` how it takes its water, `cook_to` the temperature it must reach inside.
     `keeping` says why `use_by` is what it is. `warning` is what must be known before it is stored or eaten.
-    `code_text` is what a QR code carries as plain text.
+    `contains` and `may_contain` are allergens alone, `dried` and `use_by` days alone, `cook_to` is such as `71 °C`,
+    `nth` such as `2 of 3`: the paper puts its own words before them. `code_text` is what a QR code carries as plain
+    text, what matters most in its first lines: a code with little room bears only those.
     """
 
+    file: str
     mark: str
     name: str
     form: str
@@ -40,9 +44,11 @@ class TripPackLabel:
 
     `when` is the day and meal, or a line to write them on where "" ; `number` says which pack of how many it is, and
     `order` when it is opened. `holds` are its parts with their weights. `water` is how much of which water goes in,
-    `minutes` how long, `done` how to tell. `fill_mark` says how high the water stands, by volume.
+    `minutes` how long, `done` how to tell. `fill_mark` says how high the water stands, by volume. `file`, `contains`
+    and `code_text` are as on a jar. `net` is printed where it `holds` more than one part.
     """
 
+    file: str
     dish: str
     servings: str
     when: str
