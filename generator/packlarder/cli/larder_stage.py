@@ -15,6 +15,9 @@ from packlarder.reckon.larder_records import LarderSums, Standing
 from packlarder.reckon.store import StoreSums, reckon_store
 from packlarder.safety import Finding, check_larder, check_run, faults_of
 
+NOTHING_DRAWN = ("empty-value", ("drawn",))
+"""Code and place of the fault of a list of draws on which nothing stands."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LarderWorked:
@@ -66,11 +69,20 @@ class LarderOpened:
         return self._in({run_place(id).file, *self._component_files(names)})
 
     def about_larder(self) -> tuple[Fault, ...]:
-        """Give the faults that concern the larder: in the files of all runs, of their components, and of all draws."""
+        """Give the faults that concern the larder: in the files of all runs, of their components, and of all draws.
+
+        A list of draws that nobody has filled in yet, such as that of a stocktake, takes nothing away.
+        """
         names = {batch.name for run in self.book.runs.values() for batch in run.on_the_trays}
         folders = (f"{BATCHES_FOLDER}/", f"{DRAWS_FOLDER}/")
         texts = self.read.files.texts
-        return self._in({*(file for file in texts if file.startswith(folders)), *self._component_files(names)})
+        own = self._in({*(file for file in texts if file.startswith(folders)), *self._component_files(names)})
+        return tuple(fault for fault in own if (fault.code, fault.place.path) != NOTHING_DRAWN)
+
+    def ids_in(self, folder: str) -> set[str]:
+        """Give the ids that are taken in a folder, by files that could not be read too."""
+        files = [file.removeprefix(f"{folder}/") for file in self.read.files.texts if file.startswith(f"{folder}/")]
+        return {file.partition(".")[0] for file in files}
 
     def _in(self, files: Collection[str]) -> tuple[Fault, ...]:
         return tuple(fault for fault in self.faults if {fault.place.file, *(one.file for one in fault.also)} & {*files})

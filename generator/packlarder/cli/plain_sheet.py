@@ -125,4 +125,3 @@ class _Page:
     def _learnt(self) -> Iterator[str]:
         yield from listed(self.sheet.tried)
         yield from listed(": ".join(filter(None, (one.day, one.change, one.why))) for one in self.sheet.learnt)
-

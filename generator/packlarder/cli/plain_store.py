@@ -23,6 +23,35 @@ def plain_larder(sheet: LarderSheet, system: System, foot: str) -> str:
     return page(_Larder(sheet, system).lines(), foot)
 
 
+def plain_drawn(
+    row: ContainerRow, deed: str, *, before: Fact, went: Fact, level: LevelRow | None, system: System
+) -> str:
+    """Set a container after something was drawn from it, with what there is of its component in all."""
+    held = _said(row.holds, system)
+    rows = [(words.LEFT, held if row.state == EMPTY else words.COMMA.join((held, row.state)))]
+    if deed in words.WENT:
+        rows.insert(0, (deed, _said(went, system)))
+    if deed == words.COUNTED:
+        rows.insert(0, (deed, words.BEFORE.format(left=held, before=_said(before, system))))
+    if row.state != EMPTY:
+        rows.append((words.USE_BY, _use_by(row).removeprefix(f"{words.USE_BY} ")))
+    rows.append((words.IN_ALL, _in_all(level, system)))
+    what = words.COMMA.join(filter(None, (named(row.component.name, raw=row.raw), row.size, row.stands)))
+    lines = [*paragraph(words.MARKED.format(what=what, mark=row.mark)), "", *told(rows), ""]
+    return "\n".join(lines).replace("\u00a0", " ")
+
+
+def _in_all(level: LevelRow | None, system: System) -> str:
+    if level is None:
+        return words.NOTHING_LEFT
+    count = words.CONTAINER if level.containers == 1 else words.CONTAINERS
+    held = words.HELD_IN.format(weight=_said(level.held, system), containers=count.format(count=level.containers))
+    if level.level is None:
+        return held
+    wanted = words.WANTED.format(weight=_said(level.level, system))
+    return words.COMMA.join((held, words.RUNS_SHORT.format(wanted=wanted) if level.short else wanted))
+
+
 def named(name: str, *, raw: bool) -> str:
     """Give a name, with the word RAW where it belongs."""
     return f"{name} {words.RAW}" if raw else name

@@ -37,7 +37,8 @@ of your own in it stop the build.""",
     ),
     "show": Command(
         "print a dish, a batch or the larder",
-        "Print one dish, worked out for a number of servings; or one drying run with\nits batches; or what stands in the larder, first to be eaten first.",
+        """Print one dish, worked out for a number of servings; or one drying run with
+its batches; or what stands in the larder, first to be eaten first.""",
         f"""Examples: {PROGRAM} show dish beef-and-leek-noodles --servings 4
           {PROGRAM} show batch 2027-04-10-eggs
           {PROGRAM} show larder""",
@@ -53,7 +54,8 @@ of your own in it stop the build.""",
     ),
     "new": Command(
         "add a component, dish or batch",
-        "Add a file for a new component or dish, for a drying run or for a stocktake, with\nwhat is known filled in.",
+        """Add a file for a new component or dish, for a drying run or for a stocktake,
+with what is known filled in.""",
         f"""Examples: {PROGRAM} new component Leek rings
           {PROGRAM} new batch Leek rings, peas
           {PROGRAM} new stocktake cellar shelf
@@ -64,10 +66,11 @@ shelf; it changes nothing until you take a # away.""",
     ),
     "draw": Command(
         "note what was taken or counted",
-        "Note what was taken from a jar or pouch, given away, thrown out, opened or\ncounted: as a new file in draws/, and only if it can be true.",
+        """Note what was taken from a jar or pouch, given away, thrown out, opened or
+counted: as a new file in draws/, and only if it can be true.""",
         f"""Examples: {PROGRAM} draw 2027-04-10-eggs/1 took 60 g --for "hut walk"
           {PROGRAM} draw 2027-04-10-eggs/2 opened
-          {PROGRAM} draw 2027-04-10-eggs/3 threw out all --why "smelt stale"
+          {PROGRAM} draw 2027-04-10-eggs/3 threw out all --why stale
           {PROGRAM} draw 2027-04-10-eggs/1 counted 8 g
 
 What was wrong is undone by taking the file away.""",
@@ -155,6 +158,41 @@ NO_ID = 'no file name can be made of "{name}"; it needs some letters or figures,
 TAKEN = '"{name}" is there already: {path}'
 WAS = "the food as it was loaded, by its name in the food table or foods.yaml"
 GUESSED = "a guess; or was it: {others}?"
+NO_COMPONENT = 'no component is called "{name}"; {hint}'
+NEW_COMPONENT = f"`{PROGRAM} new component` adds one."
+UNSOUND = f'something is wrong with "{{name}}"; `{PROGRAM} check` says what.'
+TWO_BATCHES = "{first} is {one} and {second} is {other}: that takes two batches."
+NOT_DRIED = "not dried at home"
+AND_MORE = "and-{count}-more"
+NO_DRYER = "one of your dryers that gives food that is {drying}; book.yaml has none yet"
+TOOK = "when it is out"
+TOOK_LAST = "when it is out; last time {hours}"
+LOADED = "as loaded, all trays together: a weight, or a count such as 18 eggs"
+LOADED_LAST = "as loaded, all trays together; last time {fresh} on {trays}"
+AS_LAST_TIME = "as last time"
+AS_USUAL = "as usual"
+TREATMENTS = "blanched, acid dip, heated to 74 °C, frozen first"
+DEPTH = "how deep it lay, such as 8 mm"
+TRAYS = "on how many trays it lay"
+TRAYS_OF = "on how many trays it lay; the {dryer} takes {trays}"
+BEST_BEFORE = "the day on its pack"
+RAW_ON_TRAYS = "[RAW] It must be cooked to be safe: load it below all else, and label it so."
+RAW_IN_JARS = "[RAW] It must be cooked to be safe: label it so."
+LAST_TIME = "Last time: {run}."
+ANY_CONTAINER = "one of your jars"
+STOCKTAKE = "stocktake"
+STOCKTAKE_OF = "stocktake, {place}"
+COUNT_LINE = "#- {{from: {mark}, counted: {left}}}"
+NOTHING_STANDS = "nothing stands in the larder."
+NO_PLACE = 'nothing stands at "{place}"; {hint}'
+NO_PLACE_SAID = "wherever it stands"
+LISTED = "{path}: lists what stands; write what you weigh over it, and take the # away."
+NOTED = "noted in {path}"
+MARK_GONE = "{mark} can not be found: {file} is wrong; `{program} check` says how."
+REFUSED = "{reason} Nothing was written."
+CLASHES = "{file} would be wrong after it: {reason}"
+NOTHING_LEFT = "{mark} is empty."
+NOT_PRINTABLE = '"{text}" holds characters that can not be shown.'
 ADDED = "{path}: fill in what is missing; `{program} check` says what that is."
 
 NO_FOLDER = "there is no folder {folder}."
