@@ -76,7 +76,7 @@ def _id(opened: LarderOpened, options: Options, drawn: Draws) -> str:
     ]
     standing = opened.worked.standing.get(mark)
     what = mark.run if run is None or standing is None else standing.batch.component.id
-    wanted = f"{drawn.date.isoformat()}-{short_id(options.what_for, what)}"
+    wanted = f"{drawn.date.isoformat()}-{short_id(options.what_for, what, texts.DRAW)}"
     return free_id(wanted, opened.ids_in(DRAWS_FOLDER), after=max(before, default=""))
 
 

@@ -92,9 +92,11 @@ def _dryer(found: Sequence[_Known], drying: Drying) -> str:
 
 
 def _took(found: Sequence[_Known]) -> str:
-    spent = [one.card.last_hours for one in found if one.card is not None and one.card.last_hours is not None]
-    says = texts.TOOK_LAST.format(hours=hours(max(spent))) if spent else texts.TOOK
-    return f"{'# took: ... h':<{COMMENT_COLUMN}}# {_plain(says)}"
+    cards = [one.card for one in found if one.card is not None]
+    spent = [card.last_hours for card in cards if card.last_hours is not None]
+    says = texts.TOOK_LAST if any(card.hours for card in cards) else texts.TOOK_USUALLY
+    told = says.format(hours=hours(max(spent))) if spent else texts.TOOK
+    return f"{'# took: ... h':<{COMMENT_COLUMN}}# {_plain(told)}"
 
 
 def _dried(opened: LarderOpened, one: _Known, *, fits: bool) -> str:
@@ -131,6 +133,7 @@ def _shared(opened: LarderOpened, one: _Known) -> dict[str, str]:
         "told": "".join(f"{line}\n" for line in _told(one)) or EMPTY,
         "measure": next(iter(one.detail.weighs), "1 cup"),
         "filled": _filled(opened, one),
+        "unit": _unit(opened),
     }
 
 
@@ -146,13 +149,18 @@ def _told(one: _Known) -> Iterator[str]:
         yield from _comment(line)
 
 
+def _unit(opened: LarderOpened) -> str:
+    return "oz" if opened.book.household.units.value == "us" else "g"
+
+
 def _filled(opened: LarderOpened, one: _Known) -> str:
     """Write how a container is filled, as last time, or else with the household's first size."""
+    unit = _unit(opened)
     if not one.detail.put_in:
         size = next(iter(opened.book.household.containers), texts.ANY_CONTAINER)
-        return f"in: {_in_braces(size)}, holds: ... g"
+        return f"in: {_in_braces(size)}, holds: ... {unit}"
     filled = one.detail.put_in[0]
-    pairs = [f"in: {_in_braces(filled.in_)}", "holds: ... g"]
+    pairs = [f"in: {_in_braces(filled.in_)}", f"holds: ... {unit}"]
     if filled.vacuum:
         pairs.append("vacuum: yes")
     if filled.sachet is not None:

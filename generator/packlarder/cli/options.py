@@ -118,7 +118,7 @@ def _parser() -> _Parser:
     made["serve"].add_argument("--port", type=_port, metavar="NUMBER", default=0, help=texts.PORT)
     made["start"].add_argument("folder", type=Path, metavar="DIR", help=texts.FOLDER)
     made["new"].add_argument("kind", type=_kind(texts.NEW_KINDS), metavar="KIND", help=texts.KIND_NEW)
-    made["new"].add_argument("name", nargs="*", action=_Joined, metavar="NAME", help=texts.NAME)
+    made["new"].add_argument("name", nargs="*", action=_Joined, default="", metavar="NAME", help=texts.NAME)
     _draw(made["draw"])
     made["bench"].add_argument("--dishes", type=_dishes, metavar="NUMBER", default=1000, help=texts.DISHES)
     return parser
@@ -140,7 +140,7 @@ def _show(parser: argparse.ArgumentParser) -> None:
 def _draw(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("mark", metavar="MARK", help=texts.MARK)
     parser.add_argument("deed", metavar="DEED", help=texts.DEED)
-    parser.add_argument("amount", nargs="*", action=_Joined, metavar="AMOUNT", help=texts.AMOUNT)
+    parser.add_argument("amount", nargs="*", action=_Joined, default="", metavar="AMOUNT", help=texts.AMOUNT)
     parser.add_argument("--for", dest="what_for", metavar="TEXT", default="", help=texts.WHAT_FOR)
     parser.add_argument("--why", metavar="TEXT", default="", help=texts.WHY)
 

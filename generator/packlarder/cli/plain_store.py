@@ -67,7 +67,7 @@ class _Run:
     def lines(self) -> Iterator[str]:
         sheet = self.sheet
         yield from paragraph(sheet.title)
-        yield from paragraph(words.RUN_ID.format(id=sheet.id))
+        yield from paragraph(named(words.RUN_ID.format(id=sheet.id), raw=any(batch.raw for batch in sheet.batches)))
         yield from ("", *paragraph(sheet.summary), "")
         yield from self._facts(sheet.facts)
         for batch in sheet.batches:
