@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
+from functools import cached_property
 
 from packlarder.book.draw import Deed, Mark
 from packlarder.reckon.batch_records import BatchSums, FilledContainer
@@ -66,7 +67,7 @@ class InStore:
         return self.level_g is not None and self.good_g < self.level_g
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, kw_only=True)
 class LarderSums:
     """The larder on a day: containers that hold something, first to be eaten first, empty ones, and each component."""
 
@@ -74,3 +75,8 @@ class LarderSums:
     standing: tuple[Standing, ...]
     emptied: tuple[Standing, ...]
     in_store: Mapping[str, InStore]
+
+    @cached_property
+    def by_mark(self) -> Mapping[Mark, Standing]:
+        """Give every container that was filled by then, by its mark."""
+        return {one.mark: one for one in (*self.standing, *self.emptied)}

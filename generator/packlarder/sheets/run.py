@@ -101,7 +101,7 @@ def _batch(batch: BatchSums, standing: Mapping[Mark, Standing], on: date) -> Bat
 
 
 def verdict_of(batch: BatchSums) -> str:
-    """Give a batch's verdict, or where it is."""
+    """Give the word for a batch's dryness, or where it is."""
     if batch.verdict is not None:
         return batch.verdict.value
     return words.IN_THE_DRYER if batch.dry_g is None else words.MIXED

@@ -109,7 +109,7 @@ class LarderData(TypedDict):
 
 def run_data(run: RunSums, sheet: RunSheet, larder: LarderSums, *, edition: str) -> RunData:
     """Give a run as data; `sheet` must have been built from `run`."""
-    standing = {one.mark: one for one in (*larder.standing, *larder.emptied)}
+    standing = larder.by_mark
     return RunData(
         batch=run.id,
         edition=edition,
