@@ -74,7 +74,7 @@ def _id(opened: LarderOpened, options: Options, drawn: Draws) -> str:
         for id, draws in opened.book.draws.items()
         if draws.date == drawn.date and any(one.from_ == mark for one in draws.drawn)
     ]
-    standing = opened.worked.standing.get(mark)
+    standing = opened.worked.larder.by_mark.get(mark)
     what = mark.run if run is None or standing is None else standing.batch.component.id
     wanted = f"{drawn.date.isoformat()}-{short_id(options.what_for, what, texts.DRAW)}"
     return free_id(wanted, opened.ids_in(DRAWS_FOLDER), after=max(before, default=""))
@@ -92,7 +92,7 @@ def _worked_out(opened: LarderOpened, drawn: Draws, id: str) -> LarderSums:
     for fault in new:
         if fault.severity is Severity.ERROR:
             raise Misuse(_refused(fault, elsewhere=fault.place.file != draws_place(id).file))
-    if opened.worked.standing[mark].empty and drawn.drawn[0].deed is not Deed.COUNTED:
+    if opened.worked.larder.by_mark[mark].empty and drawn.drawn[0].deed is not Deed.COUNTED:
         raise Misuse(texts.REFUSED.format(reason=texts.NOTHING_LEFT.format(mark=mark)))
     for fault in new:
         say(_sentence(fault))
@@ -105,7 +105,7 @@ def _marks(opened: LarderOpened) -> set[Mark]:
 
 def _left(opened: LarderOpened, larder: LarderSums, mark: Mark) -> str:
     """Say what happened to a container, what is left in it, and what there is of its component in all."""
-    one = next(one for one in (*larder.standing, *larder.emptied) if one.mark == mark)
+    one = larder.by_mark[mark]
     last, component = one.drawn[-1], one.batch.component
     levels = larder_sheet(larder, ()).levels
     return plain_drawn(

@@ -7,11 +7,10 @@ from pathlib import Path
 from types import MappingProxyType
 
 from packlarder.book.book import BATCHES_FOLDER, DRAWS_FOLDER, Book, component_place, run_place, spoken
-from packlarder.book.draw import Mark
 from packlarder.cli.stages import BookRead
 from packlarder.faults import Fault
 from packlarder.reckon.larder import reckon_larder
-from packlarder.reckon.larder_records import LarderSums, Standing
+from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.store import StoreSums, reckon_store
 from packlarder.safety import Finding, check_larder, check_run, faults_of
 
@@ -28,11 +27,6 @@ class LarderWorked:
     run_findings: Mapping[str, tuple[Finding, ...]]
     larder_findings: tuple[Finding, ...]
     faults: tuple[Fault, ...]
-
-    @property
-    def standing(self) -> Mapping[Mark, Standing]:
-        """Give every container that was filled by the day, by its mark."""
-        return {one.mark: one for one in (*self.larder.standing, *self.larder.emptied)}
 
 
 def larder_of(book: Book, day: date) -> LarderWorked:

@@ -39,7 +39,7 @@ def show_batch(options: Options) -> int:
     if run is None or len(run.batches) < len(run.model.on_the_trays):
         return _faulty(opened.read, own, opened.folder)
     worked = opened.worked
-    sheet = run_sheet(run, worked.run_findings[id], worked.standing, opened.day)
+    sheet = run_sheet(run, worked.run_findings[id], worked.larder.by_mark, opened.day)
     if options.json:
         _give(run_data(run, sheet, worked.larder, edition=edition_of(opened.read.files, opened.day)))
     else:
