@@ -14,7 +14,7 @@ from packlarder.cli import entry, main, texts
 from packlarder.cli.build import default_out
 from packlarder.cli.console import painted, wants_colour
 from packlarder.cli.downloads import downloads
-from packlarder.cli.new import id_of
+from packlarder.cli.new_file import id_of
 from packlarder.cli.options import Misuse, Options, parse
 from packlarder.cli.stages import edition_of
 from packlarder.cli.start import starter_files
@@ -42,7 +42,7 @@ def edit(book: Path, name: str, old: str, new: str) -> None:
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ("", "say what to do: build, check, show, serve, start, new, test, bench."),
+        ("", "say what to do: build, check, show, serve, start, new, draw, test, bench."),
         ("chekc", 'no command is called "chekc"; did you mean "check"?'),
         ("check --jsno", '"--jsno" is nothing that can stand there.'),
         ("check --js", '"--js" is nothing that can stand there.'),
@@ -51,7 +51,8 @@ def edit(book: Path, name: str, old: str, new: str) -> None:
         ("check --on 1.6.2027", '"1.6.2027" is no day; write it like 2027-06-01.'),
         ("check --on 2027-02-30", "there is no day 2027-02-30 in the calendar."),
         ("check --on 0001-01-01", '"0001-01-01" is no day; write it like 2027-06-01.'),
-        ("show", "KIND, ID is missing."),
+        ("show", "KIND is missing."),
+        ("show dish", "ID is missing."),
         ("show dihs soup", 'no kind is called "dihs"; did you mean "dish"?'),
         ("show dish soup --servings none", '"none" is no whole number from 1 to 24.'),
         ("serve --port 70000", '"70000" is no whole number from 1 to 65,535.'),

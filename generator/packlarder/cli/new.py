@@ -1,82 +1,55 @@
-"""The command `new`: a file for a component or dish, with what is known of it filled in."""
+"""The command `new`: a file for a component, dish, batch or stocktake, with what is known of it filled in."""
 
-import json
 import re
-import unicodedata
 from collections import Counter
-from collections.abc import Mapping
-from importlib.resources import files
-from string import Template
+from pathlib import Path
 
-from packlarder.book.book import COMPONENTS_FOLDER, DISHES_FOLDER, Book, spoken
+from packlarder.book.book import Book, component_place, dish_place, spoken
 from packlarder.book.bring_back import Way
 from packlarder.book.component import Component
 from packlarder.cli import texts
+from packlarder.cli.larder_stage import open_larder
+from packlarder.cli.new_file import EMPTY, id_of, quoted, skeleton, write_new
+from packlarder.cli.new_store import new_batch, new_stocktake
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.schemas import write_schemas
-from packlarder.cli.stages import book_folder, read
-from packlarder.disk.writing import NotWritten, create_file
+from packlarder.cli.stages import book_folder, day_of, read
 from packlarder.figures.dryness import Drying
 from packlarder.figures.foods import FOODS, Food, closest_foods, words_meant
 from packlarder.figures.kinds import State
 
-FOLDERS = {"component": COMPONENTS_FOLDER, "dish": DISHES_FOLDER}
-LONGEST = 80
 SMALL_WORDS = frozenset({"a", "and", "at", "for", "from", "in", "of", "on", "or", "the", "to", "with"})
-_PLAIN = re.compile(r"[^\W_][\w ,.'()/&+-]*")
-"""A text that YAML reads as it stands."""
 
 
 def new(options: Options) -> int:
     """Write the file and say where it is. Raises Misuse for a name that can not be, or that is taken."""
     folder = book_folder(options)
-    book = read(folder).book
-    if book is None:
+    found = read(folder)
+    if found.book is None:
         raise Misuse(texts.NO_BOOK.format(folder=folder, program=texts.PROGRAM))
-    name = " ".join(options.name.split())
-    id = id_of(name)
-    taken = (book.component_ids if options.kind == "component" else book.dish_ids).get(spoken(name))
-    path = folder / FOLDERS[options.kind] / f"{taken or id}.yaml"
-    if taken:
-        raise Misuse(texts.TAKEN.format(name=name, path=path))
-    known = component_facts(name, book) if options.kind == "component" else dish_facts(name, book)
-    try:
-        create_file(path, skeleton(options.kind, known).encode())
-    except FileExistsError:
-        raise Misuse(texts.TAKEN.format(name=name, path=path)) from None
-    except OSError as error:
-        raise NotWritten(f"{path} can not be written: {(error.strerror or str(error)).lower()}") from error
-    write_schemas(folder, book)
-    print(texts.ADDED.format(path=path, program=texts.PROGRAM))
+    if options.kind in ("component", "dish"):
+        file, text = _named(options.kind, " ".join(options.name.split()), folder, found.book)
+    else:
+        opened = open_larder(folder, found, found.book, day_of(options, found.book))
+        file, text = new_batch(opened, options.name) if options.kind == "batch" else new_stocktake(opened, options.name)
+    write_new(folder, file, text)
+    write_schemas(folder, found.book)
+    says = texts.LISTED if options.kind == "stocktake" else texts.ADDED
+    print(says.format(path=folder / file, program=texts.PROGRAM))
     return 0
 
 
-def id_of(name: str) -> str:
-    """Make an id from a name: leek-rings. Raises Misuse where no letter of it can stand in one."""
-    letters = unicodedata.normalize("NFKD", name.casefold()).encode("ascii", "ignore").decode()
-    id = re.sub(r"[^a-z0-9]+", "-", letters.replace("'", "")).strip("-")
-    if not id or len(id) > LONGEST or not name.isprintable():
-        raise Misuse(texts.NO_ID.format(name=name))
-    return id
-
-
-def skeleton(kind: str, known: Mapping[str, str]) -> str:
-    """Fill what is known into the skeleton of a kind of file; comments keep their columns where they can."""
-    template = Template((files("packlarder") / "starter" / "new" / f"{kind}.yaml").read_text(encoding="utf-8"))
-    lines = (line for line in template.substitute(known).split("\n") if line != EMPTY)
-    return "\n".join(_aligned(line) for line in lines)
-
-
-EMPTY = "-empty-"
-"""Stands where a line has nothing to say; the line is left out."""
-COMMENT_COLUMN = 26
-
-
-def _aligned(line: str) -> str:
-    words, mark, comment = line.partition("  #")
-    if not mark or line.startswith("#"):
-        return line
-    return f"{words.rstrip():<{COMMENT_COLUMN}}#{comment}"
+def _named(kind: str, name: str, folder: Path, book: Book) -> tuple[str, str]:
+    """Give the file of a new component or dish, and what stands in it."""
+    id = id_of(name)
+    taken, place, facts = {
+        "component": (book.component_ids, component_place, component_facts),
+        "dish": (book.dish_ids, dish_place, dish_facts),
+    }[kind]
+    file = place(taken.get(spoken(name)) or id).file
+    if spoken(name) in taken or (folder / file).exists():
+        raise Misuse(texts.TAKEN.format(name=name, path=folder / file))
+    return file, skeleton(kind, facts(name, book))
 
 
 def component_facts(name: str, book: Book) -> dict[str, str]:
@@ -145,8 +118,3 @@ def _usual_drying(book: Book) -> str:
     """Give the way in which the household dries most."""
     dried = Counter(one.dried for one in book.components.values())
     return max((Drying.AIR_DRIED, Drying.FREEZE_DRIED), key=lambda way: dried[way]).value
-
-
-def quoted(text: str) -> str:
-    """Write a text so that YAML reads just that."""
-    return text if _PLAIN.fullmatch(text) else json.dumps(text, ensure_ascii=False)

@@ -3,7 +3,7 @@
 import argparse
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
 from typing import NoReturn
@@ -33,6 +33,11 @@ class Options:
     out: Path | None = None
     kind: str = ""
     name: str = ""
+    mark: str = ""
+    deed: str = ""
+    amount: str = ""
+    what_for: str = ""
+    why: str = ""
     servings: int | None = None
     folder: Path = Path()
     port: int = 0
@@ -50,7 +55,36 @@ def parse(words: Sequence[str]) -> Options:
     parser = _parser()
     if first is not None and first == words[0] and first not in texts.COMMANDS:
         raise Misuse(_unknown("command", first, texts.COMMANDS))
-    return Options(**vars(parser.parse_args(words)))
+    return _sensible(Options(**vars(parser.parse_args(words))))
+
+
+def _sensible(options: Options) -> Options:
+    """Give a command line back. Raises Misuse for what its kind lacks, or does not take."""
+    if options.command == "draw":
+        return _drawn(options)
+    if options.command not in ("show", "new"):
+        return options
+    if not options.name and options.kind not in texts.NAMELESS_KINDS:
+        raise Misuse(texts.REQUIRED.format(word="ID" if options.command == "show" else "NAME"))
+    if options.name and options.kind == "larder":
+        raise Misuse(texts.UNRECOGNISED.format(word=options.name))
+    if options.servings is not None and options.kind != "dish":
+        raise Misuse(texts.NOT_WITH.format(word="--servings", kind=options.kind))
+    return options
+
+
+def _drawn(options: Options) -> Options:
+    """Tell a deed of two words from the amount after it. Raises Misuse for a deed that there is not, or half said."""
+    said = " ".join((options.deed.replace("-", " "), options.amount)).strip()
+    deed = next((one for one in texts.DEEDS if f"{said} ".lower().startswith(f"{one} ")), None)
+    if deed is None:
+        raise Misuse(_unknown("deed", options.deed, texts.DEEDS))
+    amount = said[len(deed) :].strip()
+    if deed == texts.OPENED and amount:
+        raise Misuse(texts.UNRECOGNISED.format(word=amount))
+    if deed != texts.OPENED and not amount:
+        raise Misuse(texts.NO_AMOUNT.format(deed=deed))
+    return replace(options, deed=deed, amount=amount)
 
 
 class _Parser(argparse.ArgumentParser):
@@ -73,7 +107,7 @@ def _parser() -> _Parser:
         name: commands.add_parser(name, help=says.short, description=says.long, epilog=says.more)
         for name, says in texts.COMMANDS.items()
     }
-    for name in ("build", "check", "show", "serve", "new"):
+    for name in ("build", "check", "show", "serve", "new", "draw"):
         _common(made[name])
     for one in (parser, *made.values()):
         one.allow_abbrev = False
@@ -84,7 +118,8 @@ def _parser() -> _Parser:
     made["serve"].add_argument("--port", type=_port, metavar="NUMBER", default=0, help=texts.PORT)
     made["start"].add_argument("folder", type=Path, metavar="DIR", help=texts.FOLDER)
     made["new"].add_argument("kind", type=_kind(texts.NEW_KINDS), metavar="KIND", help=texts.KIND_NEW)
-    made["new"].add_argument("name", nargs="+", action=_Joined, metavar="NAME", help=texts.NAME)
+    made["new"].add_argument("name", nargs="*", action=_Joined, default="", metavar="NAME", help=texts.NAME)
+    _draw(made["draw"])
     made["bench"].add_argument("--dishes", type=_dishes, metavar="NUMBER", default=1000, help=texts.DISHES)
     return parser
 
@@ -97,9 +132,17 @@ def _common(parser: argparse.ArgumentParser) -> None:
 
 def _show(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("kind", type=_kind(texts.SHOW_KINDS), metavar="KIND", help=texts.KIND_SHOW)
-    parser.add_argument("name", metavar="ID", help=texts.ID)
+    parser.add_argument("name", nargs="?", metavar="ID", default="", help=texts.ID)
     parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=texts.SERVINGS)
     parser.add_argument("--json", action="store_true", help=texts.SHOW_JSON)
+
+
+def _draw(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("mark", metavar="MARK", help=texts.MARK)
+    parser.add_argument("deed", metavar="DEED", help=texts.DEED)
+    parser.add_argument("amount", nargs="*", action=_Joined, default="", metavar="AMOUNT", help=texts.AMOUNT)
+    parser.add_argument("--for", dest="what_for", metavar="TEXT", default="", help=texts.WHAT_FOR)
+    parser.add_argument("--why", metavar="TEXT", default="", help=texts.WHY)
 
 
 class _Joined(argparse.Action):

@@ -1,21 +1,17 @@
 """A dish's sheet as plain text of 80 columns, for a terminal."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from textwrap import wrap
 
 from packlarder.cli import sheet_words as words
+from packlarder.cli.plain import COLUMNS, GAP, columns, listed, page, paragraph, section
 from packlarder.sheets.dish_sheet import DishSheet, PackRow, PartRow, Reading
 from packlarder.sheets.printed import NOTHING, Printed, System, plain
-
-COLUMNS = 80
-GAP = "  "
 
 
 def plain_sheet(sheet: DishSheet, system: System, foot: str, at: int | None = None) -> str:
     """Set a sheet for one of its numbers of servings (the usual one by default), and `foot` below it."""
-    page = _Page(sheet, system, sheet.usual if at is None else at)
-    lines = [line.rstrip() for line in page.lines()]
-    return "\n".join([*lines, "", *wrap(foot, COLUMNS)]).replace("\u00a0", " ") + "\n"
+    return page(_Page(sheet, system, sheet.usual if at is None else at).lines(), foot)
 
 
 class _Page:
@@ -29,19 +25,19 @@ class _Page:
     def lines(self) -> Iterator[str]:
         sheet = self.sheet
         yield from self._title()
-        yield from self._section(words.MISSING, _listed(sheet.missing))
-        yield from self._section(words.PARTS, self._parts())
-        yield from self._section(words.PACKS, (line for row in sheet.packs for line in self._pack(row, "")))
-        yield from self._section(words.STEPS, self._steps())
-        yield from self._section(words.DONE_WHEN, _paragraph(sheet.done_when))
-        yield from self._section(words.CAUTIONS, _listed(f"{one.text} ({one.source})" for one in sheet.cautions))
-        yield from self._section(words.WATER, self._waters())
-        yield from self._section(words.CLOCK_AND_HEAT, self._readings((*sheet.clock, *sheet.heat)))
-        yield from self._section(words.FEEDS, self._feeds())
-        yield from self._section(words.ALLERGENS, self._allergens())
-        yield from self._section(words.ORIGINS, _listed((*sheet.origins, *sheet.conditions)))
-        yield from self._section(words.LEARNT, self._learnt())
-        yield from self._section(words.NOTES, (line for note in sheet.notes for line in _paragraph(note)))
+        yield from section(words.MISSING, listed(sheet.missing))
+        yield from section(words.PARTS, self._parts())
+        yield from section(words.PACKS, (line for row in sheet.packs for line in self._pack(row, "")))
+        yield from section(words.STEPS, self._steps())
+        yield from section(words.DONE_WHEN, paragraph(sheet.done_when))
+        yield from section(words.CAUTIONS, listed(f"{one.text} ({one.source})" for one in sheet.cautions))
+        yield from section(words.WATER, self._waters())
+        yield from section(words.CLOCK_AND_HEAT, self._readings((*sheet.clock, *sheet.heat)))
+        yield from section(words.FEEDS, self._feeds())
+        yield from section(words.ALLERGENS, self._allergens())
+        yield from section(words.ORIGINS, listed((*sheet.origins, *sheet.conditions)))
+        yield from section(words.LEARNT, self._learnt())
+        yield from section(words.NOTES, (line for note in sheet.notes for line in paragraph(note)))
 
     def _title(self) -> Iterator[str]:
         sheet = self.sheet
@@ -49,15 +45,10 @@ class _Page:
         servings = words.SERVINGS.format(servings=sheet.servings[self.at])
         yield from wrap(" · ".join(filter(None, (sheet.meal, sheet.method, servings))), COLUMNS)
         if sheet.about:
-            yield from ("", *_paragraph(sheet.about))
+            yield from ("", *paragraph(sheet.about))
         yield from ("", *self._readings(sheet.strip))
         if sheet.raw_parts:
             yield from ("", *wrap(f"{words.RAW} {plain(sheet.raw, self.system, self.at)}", COLUMNS))
-
-    def _section(self, heading: str, lines: Iterable[str]) -> Iterator[str]:
-        held = list(lines)
-        if held:
-            yield from ("", heading.upper(), *held)
 
     def _said(self, printed: Printed) -> str:
         text = printed.text(self.system, self.at)
@@ -68,7 +59,7 @@ class _Page:
             (self._name(row), self._said(row.dry), self._said(row.measure), self._fresh(row))
             for row in self.sheet.parts
         ]
-        for row, line in zip(self.sheet.parts, _columns(rows), strict=True):
+        for row, line in zip(self.sheet.parts, columns(rows), strict=True):
             yield line
             waters = words.COMMA.join(self._part_waters(row))
             yield from wrap(waters, COLUMNS, initial_indent="    ", subsequent_indent="    ")
@@ -112,10 +103,10 @@ class _Page:
     def _waters(self) -> Iterator[str]:
         rows = [(row.label, self._said(row.figure)) for row in self.sheet.waters if self._said(row.figure)]
         if rows:
-            yield from _columns([*rows, (words.IN_ALL, self._said(self.sheet.water_total))])
+            yield from columns([*rows, (words.IN_ALL, self._said(self.sheet.water_total))])
 
     def _readings(self, readings: Sequence[Reading]) -> Iterator[str]:
-        yield from _columns([(one.label, self._said(one.figure)) for one in readings if self._said(one.figure)])
+        yield from columns([(one.label, self._said(one.figure)) for one in readings if self._said(one.figure)])
 
     def _feeds(self) -> Iterator[str]:
         rows = [
@@ -123,7 +114,7 @@ class _Page:
             for food in self.sheet.feeds
             if self._said(food.figure)
         ]
-        yield from _columns(rows)
+        yield from columns(rows)
 
     def _allergens(self) -> Iterator[str]:
         sheet = self.sheet
@@ -132,24 +123,5 @@ class _Page:
             yield from wrap(words.TRACES.format(names=words.COMMA.join(sheet.traces)), COLUMNS)
 
     def _learnt(self) -> Iterator[str]:
-        yield from _listed(self.sheet.tried)
-        yield from _listed(": ".join(filter(None, (one.day, one.change, one.why))) for one in self.sheet.learnt)
-
-
-def _paragraph(text: str) -> list[str]:
-    return wrap(text, COLUMNS)
-
-
-def _listed(texts: Iterable[str]) -> Iterator[str]:
-    for text in texts:
-        yield from wrap(text, COLUMNS, initial_indent="- ", subsequent_indent=GAP)
-
-
-def _columns(rows: Sequence[tuple[str, ...]]) -> Iterator[str]:
-    """Set rows as columns: the first to the left, figures to the right, what is last as it is."""
-    if not rows:
-        return
-    widths = [max(len(cell) for cell in column) for column in zip(*rows, strict=True)]
-    for first, *figures in rows:
-        cells = [f"{figure:>{width}}" for figure, width in zip(figures, widths[1:], strict=True)]
-        yield GAP.join([f"{first:<{widths[0]}}", *cells])
+        yield from listed(self.sheet.tried)
+        yield from listed(": ".join(filter(None, (one.day, one.change, one.why))) for one in self.sheet.learnt)

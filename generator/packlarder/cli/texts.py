@@ -36,9 +36,12 @@ of your own in it stop the build.""",
         "Say everything that is wrong in a book, with the place and a way out.",
     ),
     "show": Command(
-        "print a dish, worked out",
-        "Print one dish, worked out for a number of servings.",
-        f"Example: {PROGRAM} show dish beef-and-leek-noodles --servings 4",
+        "print a dish, a batch or the larder",
+        """Print one dish, worked out for a number of servings; or one drying run with
+its batches; or what stands in the larder, first to be eaten first.""",
+        f"""Examples: {PROGRAM} show dish beef-and-leek-noodles --servings 4
+          {PROGRAM} show batch 2027-04-10-eggs
+          {PROGRAM} show larder""",
     ),
     "serve": Command(
         "live preview while you write",
@@ -50,9 +53,27 @@ of your own in it stop the build.""",
         "Make a new book with a commented example of each kind of file.",
     ),
     "new": Command(
-        "add a component or dish",
-        "Add a file for a new component or dish, with what is known filled in.",
-        f"Example: {PROGRAM} new component Leek rings",
+        "add a component, dish or batch",
+        """Add a file for a new component or dish, for a drying run or for a stocktake,
+with what is known filled in.""",
+        f"""Examples: {PROGRAM} new component Leek rings
+          {PROGRAM} new batch Leek rings, peas
+          {PROGRAM} new stocktake cellar shelf
+
+The file of a batch says how its components were dried last time, and what to
+expect. The file of a stocktake lists what stands, for those who go along the
+shelf; it changes nothing until you take a # away.""",
+    ),
+    "draw": Command(
+        "note what was taken or counted",
+        """Note what was taken from a jar or pouch, given away, thrown out, opened or
+counted: as a new file in draws/, and only if it can be true.""",
+        f"""Examples: {PROGRAM} draw 2027-04-10-eggs/1 took 60 g --for "hut walk"
+          {PROGRAM} draw 2027-04-10-eggs/2 opened
+          {PROGRAM} draw 2027-04-10-eggs/3 threw out all --why stale
+          {PROGRAM} draw 2027-04-10-eggs/1 counted 8 g
+
+What was wrong is undone by taking the file away.""",
     ),
     "test": Command(
         "run the project's own checks",
@@ -65,8 +86,13 @@ of your own in it stop the build.""",
     ),
 }
 
-SHOW_KINDS = ("dish",)
-NEW_KINDS = ("component", "dish")
+SHOW_KINDS = ("dish", "batch", "larder")
+NEW_KINDS = ("component", "dish", "batch", "stocktake")
+NAMELESS_KINDS = ("larder", "stocktake")
+"""Kinds that need no name."""
+OPENED = "opened"
+DEEDS = ("took", "gave away", "threw out", OPENED, "counted")
+"""What can happen to a container, in the words of draws/."""
 
 BOOK = "the book's folder (default: the folder recipes here if it holds a book, else the current folder)"
 ON = "the day to work everything out for, as 2027-06-01 (default: the book's own day, or today)"
@@ -78,11 +104,19 @@ CHECK_JSON = "give the faults as JSON"
 SHOW_JSON = "give everything as JSON"
 PORT = "the port to serve on (default: 8300, or the next free one)"
 FOLDER = "the folder to make; it must be empty or new"
-KIND_SHOW = "what to print: dish"
-KIND_NEW = "what to add: component or dish"
-ID = "its id or name"
-NAME = "what it is called; the file's name is made from it"
-SERVINGS = "for how many (default: as many as the household usually cooks for)"
+KIND_SHOW = "what to print: dish, batch or larder"
+KIND_NEW = "what to add: component, dish, batch or stocktake"
+ID = "a dish's id or name; a batch's id, or the mark on a label; for the larder nothing"
+NAME = (
+    "what it is called; of a batch the components on its trays, with commas between them;"
+    " of a stocktake nothing, or the one place to look at"
+)
+SERVINGS = "for how many, of a dish (default: as many as the household usually cooks for)"
+MARK = "which container, as its label has it: the run, a stroke, its number"
+DEED = "what happened: took, gave away, threw out, opened or counted"
+AMOUNT = "how much: a weight such as 60 g, or all; of what was counted, what is still there"
+WHAT_FOR = "what for; the file is named after it"
+WHY = "why"
 DISHES = "how many dishes the book has (default: 1000)"
 
 SAID = "packlarder: {sentence}"
@@ -93,6 +127,8 @@ DID_YOU_MEAN = 'did you mean "{word}"?'
 KNOWN = "known are: {words}."
 UNRECOGNISED = '"{word}" is nothing that can stand there.'
 REQUIRED = "{word} is missing."
+NOT_WITH = "{word} does not go with {kind}."
+NO_AMOUNT = "{deed} how much? Write a weight such as 60 g after it, or all."
 NO_VALUE = "{word} needs a value after it."
 NOT_A_DAY = '"{word}" is no day; write it like 2027-06-01.'
 NO_SUCH_DAY = "there is no day {word} in the calendar."
@@ -122,12 +158,53 @@ NO_ID = 'no file name can be made of "{name}"; it needs some letters or figures,
 TAKEN = '"{name}" is there already: {path}'
 WAS = "the food as it was loaded, by its name in the food table or foods.yaml"
 GUESSED = "a guess; or was it: {others}?"
+NO_COMPONENT = 'no component is called "{name}"; {hint}'
+NEW_COMPONENT = f"`{PROGRAM} new component` adds one."
+UNSOUND = f'something is wrong with "{{name}}"; `{PROGRAM} check` says what.'
+TWO_BATCHES = "{first} is {one} and {second} is {other}: that takes two batches."
+NOT_DRIED = "not dried at home"
+AND_MORE = "and-{count}-more"
+NO_DRYER = "one of your dryers that gives food that is {drying}; book.yaml has none yet"
+TOOK = "when it is out"
+TOOK_USUALLY = "when it is out; usually {hours}"
+TOOK_LAST = "when it is out; last time {hours}"
+LOADED = "as loaded, all trays together: a weight, or a count such as 18 eggs"
+LOADED_LAST = "as loaded, all trays together; last time {fresh} on {trays}"
+AS_LAST_TIME = "as last time"
+AS_USUAL = "as usual"
+TREATMENTS = "blanched, acid dip, heated to 74 °C, frozen first"
+DEPTH = "how deep it lay, such as 8 mm"
+TRAYS = "on how many trays it lay"
+TRAYS_OF = "on how many trays it lay; the {dryer} takes {trays}"
+BEST_BEFORE = "the day on its pack"
+RAW_ON_TRAYS = "[RAW] It must be cooked to be safe: load it below all else, and label it so."
+RAW_IN_JARS = "[RAW] It must be cooked to be safe: label it so."
+LAST_TIME = "Last time: {run}."
+ANY_CONTAINER = "one of your jars"
+STOCKTAKE = "stocktake"
+STOCKTAKE_OF = "stocktake, {place}"
+COUNT_LINE = "#- {{from: {mark}, counted: {left}}}"
+NOTHING_STANDS = "nothing stands in the larder."
+NO_PLACE = 'nothing stands at "{place}"; {hint}'
+NO_PLACE_SAID = "wherever it stands"
+LISTED = "{path}: lists what stands; write what you weigh over it, and take the # away."
+DRAW = "draw"
+NOTED = "noted in {path}"
+MARK_GONE = "{mark} can not be found: {file} is wrong; `{program} check` says how."
+REFUSED = "{reason} Nothing was written."
+CLASHES = "{file} would be wrong after it: {reason}"
+NOTHING_LEFT = "{mark} is empty."
+NOT_PRINTABLE = '"{text}" holds characters that can not be shown.'
 ADDED = "{path}: fill in what is missing; `{program} check` says what that is."
 
 NO_FOLDER = "there is no folder {folder}."
 UNREADABLE_FOLDER = "the folder {folder} can not be read: {why}."
 NO_DISH = 'no dish is called "{name}"; {hint}'
 NO_DISHES = "the book has no dish yet."
+NO_RUN = 'no batch is called "{name}"; {hint}'
+LAST_RUNS = "the last were: {runs}."
+MEANT_RUNS = "did you mean: {runs}?"
+NO_RUNS = "the book has no batch yet."
 OTHER_FAULTS = f"elsewhere in the book something is wrong; `{PROGRAM} check` says what."
 
 FOOT = "{title} · edition {edition} · {day}"

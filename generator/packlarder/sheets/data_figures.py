@@ -1,6 +1,16 @@
 """Figures and texts for other programs: numbers as the pages print them, plain spaces."""
 
-from packlarder.measure import NARROW, NO_BREAK, Dimension, Quantity, in_grams, parse
+from packlarder.measure import (
+    NARROW,
+    NEAREST,
+    NO_BREAK,
+    Dimension,
+    Quantity,
+    Rounding,
+    as_weighed,
+    in_grams,
+    parse,
+)
 
 
 def spoken(text: str) -> str:
@@ -16,6 +26,16 @@ def grams(weight_g: float) -> float:
 def known_grams(weight_g: float | None) -> float | None:
     """Round a weight as the pages print it, if there is one."""
     return None if weight_g is None else grams(weight_g)
+
+
+def weighed(weight_g: float, rounding: Rounding = NEAREST) -> float:
+    """Round a weight that was read off a scale as the pages print it."""
+    return read(as_weighed(weight_g, rounding), Dimension.WEIGHT)
+
+
+def known_weighed(weight_g: float | None) -> float | None:
+    """Round a weight that was read off a scale as the pages print it, if there is one."""
+    return None if weight_g is None else weighed(weight_g)
 
 
 def read(text: str, dimension: Dimension) -> float:

@@ -2,11 +2,12 @@
 
 from typing import TypedDict
 
+from packlarder.measure import UP
 from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
 from packlarder.reckon.chain import chain
 from packlarder.reckon.drying import Dried
 from packlarder.reckon.larder_records import InStore, LarderSums, Standing
-from packlarder.sheets.data_figures import grams, known_grams, number, spoken
+from packlarder.sheets.data_figures import known_weighed, number, spoken, weighed
 from packlarder.sheets.data_records import Note
 from packlarder.sheets.larder import stands_for
 from packlarder.sheets.run import container_state, keeping, verdict_of
@@ -135,27 +136,27 @@ def run_data(run: RunSums, sheet: RunSheet, larder: LarderSums, *, edition: str)
 
 def _batch(batch: BatchSums, standing: list[Standing], larder: LarderSums) -> BatchData:
     component = batch.component
-    days = [one.use_by.day for one in standing if one.use_by is not None]
+    days = [one.use_by.day for one in standing if one.use_by is not None and not one.empty]
     ratio = batch.fresh_per_dry
     return BatchData(
         component=component.id,
         name=component.model.name,
         must_be_cooked=component.must_be_cooked.value,
-        fresh_g=known_grams(batch.fresh_g),
-        dry_g=known_grams(batch.dry_g),
-        water_removed_g=known_grams(batch.removed_ml),
+        fresh_g=known_weighed(batch.fresh_g),
+        dry_g=known_weighed(batch.dry_g),
+        water_removed_g=known_weighed(batch.removed_ml),
         fresh_per_dry=None if ratio is None else number(ratio, 2),
         chain=[
             StageData(
                 stage=stage.name,
-                weight_g=grams(stage.weight_g),
+                weight_g=weighed(stage.weight_g),
                 share=None if stage.share is None else number(stage.share, 3),
             )
             for stage in chain(batch)
         ],
         moisture=None if batch.dried is None else _moisture(batch.dried),
         verdict=verdict_of(batch),
-        lighter_g=None if batch.dried is None else known_grams(batch.dried.lighter_g),
+        lighter_g=None if batch.dried is None else weighed(batch.dried.lighter_g, UP),
         use_by=min(days).isoformat() if days else None,
         traces=sorted(one.value for one in batch.traces),
         containers=[_container(one.container, batch, one, larder) for one in standing],
@@ -183,9 +184,9 @@ def _container(container: FilledContainer, batch: BatchSums, one: Standing, lard
         state=container_state(container, one),
         sachet=None if filled.sachet is None else filled.sachet.value,
         stands=filled.stands or None,
-        filled_g=grams(container.dry_g),
-        left_g=grams(one.left_g),
-        fresh_equivalent_g=grams(one.left_g * stands_for(one)),
+        filled_g=weighed(container.dry_g),
+        left_g=weighed(one.left_g),
+        fresh_equivalent_g=weighed(one.left_g * stands_for(one)),
         filled_on=None if batch.dried_on is None else batch.dried_on.isoformat(),
         opened_on=None if one.opened_on is None else one.opened_on.isoformat(),
         use_by=None if one.use_by is None else one.use_by.day.isoformat(),
@@ -210,9 +211,9 @@ def _in_store(id: str, one: InStore) -> InStoreData:
         component=id,
         name=one.component.model.name,
         must_be_cooked=one.component.must_be_cooked.value,
-        held_g=grams(one.held_g),
-        good_g=grams(one.good_g),
-        level_g=known_grams(one.level_g),
+        held_g=weighed(one.held_g),
+        good_g=weighed(one.good_g),
+        level_g=known_weighed(one.level_g),
         short=one.short,
         containers=[str(standing.mark) for standing in one.standing],
     )
