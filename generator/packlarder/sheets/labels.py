@@ -39,6 +39,7 @@ def jar_label(one: Standing, household: Household) -> JarLabel:
     """Build the label of one container as it was filled; what was drawn later is for the lines to write on."""
     component, model, container = one.batch.component, one.batch.component.model, one.container
     label = JarLabel(
+        file=container.place.file,
         mark=str(one.mark),
         name=model.name,
         form=model.form,
