@@ -3,21 +3,18 @@
 FOLDER holds `book/` and is written to. Prints what the job has to tell beside its time, as JSON.
 """
 
-import gc
 import json
 import sys
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from tests.bench.as_markdown import as_markdown
+from packlarder.cli.rings import rings_left, sweep_rings
 
-from packlarder.cli import stages
-from packlarder.cli.crew import work_together
-from packlarder.cli.entry import GARBAGE_EVERY
-from packlarder.disk.theme import theme_folder
-from packlarder.sheets.book_sheet import BookSheet
+if TYPE_CHECKING:
+    from packlarder.sheets.book_sheet import BookSheet
 
 DAY = date(2027, 6, 1)
 BOOKLET_DISHES = 40
@@ -38,6 +35,9 @@ def check(folder: Path) -> Told:
 
 def site(folder: Path) -> Told:
     """Build the whole site, from the files on."""
+    from packlarder.cli.crew import work_together
+    from packlarder.disk.theme import theme_folder
+
     with work_together(folder / "book", writes=True) as (worked, crew):
         if crew is None or not worked.sound:
             raise RuntimeError(FAULTY)
@@ -47,6 +47,8 @@ def site(folder: Path) -> Told:
 
 def write_markdown(folder: Path) -> Told:
     """Write every page of the site as Markdown; not timed."""
+    from tests.bench.as_markdown import as_markdown
+
     pages = folder / "markdown"
     for page in (folder / "site").rglob("*.html"):
         path = (pages / page.relative_to(folder / "site")).with_suffix(".md")
@@ -78,8 +80,10 @@ def booklet(folder: Path) -> Told:
     """Print the booklet of some dishes, plain and imposed."""
     from pypdf import PdfReader
 
+    from packlarder.disk.theme import theme_folder
     from packlarder.publish.paper import build_booklets
 
+    sweep_rings()
     field = _sheet(folder).field
     openings = field.openings[:BOOKLET_DISHES]
     taken = {opening.id for opening in openings}
@@ -99,7 +103,9 @@ JOBS: Mapping[str, Callable[[Path], Told]] = {
 }
 
 
-def _sheet(folder: Path) -> BookSheet:
+def _sheet(folder: Path) -> "BookSheet":
+    from packlarder.cli import stages
+
     worked = stages.work_out(folder / "book")
     if worked.checked is None or not worked.sound:
         raise RuntimeError(FAULTY)
@@ -108,8 +114,8 @@ def _sheet(folder: Path) -> BookSheet:
 
 def main(job: str, folder: str) -> None:
     """Do a job, and print what it has to tell and the most memory that it held."""
-    gc.set_threshold(GARBAGE_EVERY)  # as the command line does, for MkDocs alike
-    told = dict(JOBS[job](Path(folder)))
+    with rings_left():  # as the command line does, for MkDocs alike
+        told = dict(JOBS[job](Path(folder)))
     if sys.platform != "win32":
         import resource
 

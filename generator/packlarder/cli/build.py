@@ -11,6 +11,7 @@ from packlarder.cli.console import progress, say, show_faults
 from packlarder.cli.crew import Crew, work_together
 from packlarder.cli.downloads import PRINT, downloads
 from packlarder.cli.options import Misuse, Options
+from packlarder.cli.rings import sweep_rings
 from packlarder.cli.schemas import write_schemas
 from packlarder.cli.stages import DEFAULT_BOOK, BookWorked, book_folder, day_of
 from packlarder.disk.theme import theme_folder
@@ -87,11 +88,11 @@ def jobs(sheet: BookSheet, crew: Crew, *, sizes: tuple[str, ...], theme: Path, o
         return crew.write_site(sheet, theme=theme, out=out, progress=lambda done, of: told(done / of))
 
     def booklet(size: str) -> Job:
-        return Job(
-            name=texts.JOB_BOOKLET.format(size=size),
-            weight=10,
-            run=lambda _told: build_booklets(sheet.field, sizes=(size,), theme=theme, out=out / PRINT),
-        )
+        def run(_told: Told) -> tuple[Fault, ...]:
+            sweep_rings()
+            return build_booklets(sheet.field, sizes=(size,), theme=theme, out=out / PRINT)
+
+        return Job(name=texts.JOB_BOOKLET.format(size=size), weight=10, run=run)
 
     yield Job(name=texts.JOB_SITE, weight=4, run=site)
     yield from map(booklet, sizes)

@@ -1,6 +1,5 @@
 """From the words of a command line to the number it ends with."""
 
-import gc
 import os
 import sys
 from collections.abc import Callable, Sequence
@@ -10,24 +9,22 @@ from importlib import import_module
 from packlarder.cli import texts
 from packlarder.cli.console import make_printable, say
 from packlarder.cli.options import Misuse, Options, parse
+from packlarder.cli.rings import rings_left
 from packlarder.disk.writing import NotWritten
 
 CLEAN, FAULTY, MISUSED = 0, 1, 2
 STOPPED, PIPE_CLOSED = 130, 141
 """What shells use for a program ended by Ctrl-C, and by a reader that went away."""
-GARBAGE_EVERY = 100_000
-"""New objects between two searches for rings of them."""
-
 DEBUG = "PACKLARDER_DEBUG"
 
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Do what a command line asks: 0 clean, warnings alone too; 1 for faults; 2 for what can not be followed."""
     words = list(sys.argv[1:] if argv is None else argv)
-    gc.set_threshold(GARBAGE_EVERY)  # a book is a million small records, hardly any of them in a ring
     make_printable()
     try:
-        ended = _run(_understood(words))
+        with rings_left():
+            ended = _run(_understood(words))
         sys.stdout.flush()
     except Misuse as misuse:
         say(str(misuse))

@@ -12,6 +12,7 @@ from packlarder.cli.console import say, show_faults
 from packlarder.cli.options import Options
 from packlarder.cli.preview import Preview
 from packlarder.cli.preview_server import serving
+from packlarder.cli.rings import sweep_rings
 from packlarder.cli.stages import BookWorked, book_folder
 from packlarder.disk.reading import SUFFIXES, TOP_FILES
 from packlarder.disk.theme import theme_folder
@@ -25,6 +26,7 @@ FIRST_LOOK_MS = 500
 
 def serve(options: Options) -> int:
     """Show the site and keep it up to date, until stopped."""
+    sweep_rings()
     folder, theme = book_folder(options), theme_folder()
     signal.signal(signal.SIGTERM, signal.default_int_handler)  # so that the folder of the preview goes away
     try:
