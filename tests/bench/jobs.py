@@ -38,10 +38,10 @@ def site(folder: Path) -> Told:
     from packlarder.cli.crew import work_together
     from packlarder.disk.theme import theme_folder
 
-    with work_together(folder / "book", writes=True) as (worked, crew):
+    with work_together(folder / "book", DAY, writes=True) as (worked, crew):
         if crew is None or not worked.sound:
             raise RuntimeError(FAULTY)
-        crew.write_site(crew.sheet(DAY), theme=theme_folder(), out=folder / "site")
+        crew.write_site(crew.sheet(), theme=theme_folder(), out=folder / "site")
     return {"pages": float(sum(1 for _ in (folder / "site").rglob("*.html")))}
 
 
@@ -106,10 +106,10 @@ JOBS: Mapping[str, Callable[[Path], Told]] = {
 def _sheet(folder: Path) -> "BookSheet":
     from packlarder.cli import stages
 
-    worked = stages.work_out(folder / "book")
+    worked = stages.work_out(folder / "book", DAY)
     if worked.checked is None or not worked.sound:
         raise RuntimeError(FAULTY)
-    return stages.sheet_of(worked.read, worked.checked, DAY)
+    return stages.sheet_of(worked.read, worked.checked)
 
 
 def main(job: str, folder: str) -> None:

@@ -10,7 +10,6 @@ from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
-from packlarder.book.book import Book
 from packlarder.book.dish import Dish
 from packlarder.book.draw import Draw
 from packlarder.book.drying_run import DryingRun
@@ -19,9 +18,6 @@ from packlarder.book.show_faults import render
 from packlarder.book.step import Sentence
 from packlarder.cli.loose_ends import loose_ends
 from packlarder.faults import Fault
-from packlarder.reckon.larder import reckon_larder
-from packlarder.reckon.store import reckon_store
-from packlarder.safety import check_larder, check_run, faults_of
 from packlarder.safety.whole import CheckedBook, check_book
 
 FOLDER = Path(__file__).parent
@@ -66,18 +62,8 @@ def checked(files: Mapping[str, bytes]) -> tuple[CheckedBook | None, tuple[Fault
     found = read_book(files)
     if found.book is None:
         return None, found.faults
-    worked = check_book(found.book)
-    return worked, (*found.faults, *worked.faults, *_of_the_store(found.book), *loose_ends(found.book, {}))
-
-
-def _of_the_store(book: Book) -> Iterator[Fault]:
-    """Take runs and draws through their stages; what is told twice is shown once."""
-    store = reckon_store(book)
-    larder, wrong = reckon_larder(book, store.components, store.runs, book.household.on or date.max)
-    yield from (*store.faults, *wrong)
-    for run in store.runs.values():
-        yield from faults_of(check_run(run, book.household))
-    yield from faults_of(check_larder(larder, book.household))
+    worked = check_book(found.book, found.book.household.on or date.max)
+    return worked, (*found.faults, *worked.faults, *loose_ends(found.book, {}))
 
 
 def shown(files: Mapping[str, bytes]) -> str:

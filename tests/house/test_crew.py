@@ -6,7 +6,6 @@ import signal
 import subprocess
 import sys
 from collections.abc import Callable, Iterable
-from datetime import date
 from pathlib import Path
 
 import pytest
@@ -22,7 +21,6 @@ from packlarder.safety.whole import CheckedComponents, CheckedDishes, check_dish
 
 # The command line has one thread when it forks; what runs tests on several processors has more.
 pytestmark = pytest.mark.filterwarnings("ignore:.*multi-threaded.*fork:DeprecationWarning")
-DAY = date(2027, 6, 1)
 DISHES, HANDS = 150, 3
 
 BUSY = f"""
@@ -121,10 +119,10 @@ def test_the_site_is_the_same(book: Path, tmp_path: Path) -> None:
     """Every file is as one process writes it."""
     with work_together(book, writes=True) as (_, together):
         assert together is not None
-        together.write_site(together.sheet(DAY), theme=theme_folder(), out=tmp_path / "together")
+        together.write_site(together.sheet(), theme=theme_folder(), out=tmp_path / "together")
     worked = stages.work_out(book)
     assert worked.checked is not None
-    build_site(stages.sheet_of(worked.read, worked.checked, DAY), theme=theme_folder(), out=tmp_path / "alone")
+    build_site(stages.sheet_of(worked.read, worked.checked), theme=theme_folder(), out=tmp_path / "alone")
     assert len(contents(tmp_path / "alone")) > DISHES
     assert contents(tmp_path / "together") == contents(tmp_path / "alone")
 
@@ -180,7 +178,7 @@ def test_none_writes_after_a_failed_site(book: Path, tmp_path: Path) -> None:
 
     with work_together(book, writes=True) as (_, together):
         assert together is not None
-        sheet = together.sheet(DAY)
+        sheet = together.sheet()
         with pytest.raises(OSError, match="1 of"):
             together.write_site(sheet, theme=theme_folder(), out=tmp_path / "site", progress=progress)
         assert multiprocessing.active_children() == []
@@ -212,7 +210,7 @@ def test_a_mate_that_fails_late_is_told(book: Path, tmp_path: Path, monkeypatch:
     monkeypatch.setattr(site_shares, "build_dish_pages", lambda *_, **__: fail())
     with work_together(book, writes=True) as (_, together):
         assert together is not None
-        sheet = together.sheet(DAY)
+        sheet = together.sheet()
         with pytest.raises(RuntimeError, match="KeyError: 'leek'"):
             together.write_site(sheet, theme=theme_folder(), out=tmp_path / "site")
     assert multiprocessing.active_children() == []

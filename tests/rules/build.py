@@ -128,7 +128,7 @@ def build(text: str) -> Case:
 
 def _stored(book: Book, on: str, says: str) -> Case:
     """Work out a drying run, and the larder if there is a day to look at it; wet food is no slip of a case."""
-    store = reckon_store(book)
+    store = reckon_store(book, date.fromisoformat(on) if on else date.max)
     slips = [fault for fault in store.faults if fault.code != "not-dry-yet"]
     assert not slips, slips
     larder = None
@@ -140,7 +140,7 @@ def _stored(book: Book, on: str, says: str) -> Case:
 
 def check(text: str) -> CheckedBook:
     """Check the book of a case as a whole, from its text; what is wrong in it stands among its faults."""
-    return check_book(_book(_load(text)))
+    return check_book(_book(_load(text)), date.max)
 
 
 def _book(written: Tree) -> Book:

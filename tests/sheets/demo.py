@@ -47,7 +47,8 @@ def checked() -> CheckedBook:
     read = read_book(files)
     assert read.book is not None
     assert not has_errors(read.faults), read.faults
-    return check_book(read.book)
+    assert read.book.household.on is not None
+    return check_book(read.book, read.book.household.on)
 
 
 @cache

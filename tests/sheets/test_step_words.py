@@ -1,6 +1,7 @@
 """How steps, amounts and origins read: in a kitchen's words, with the figures that were worked out."""
 
 from collections.abc import Sequence
+from datetime import date
 
 import pytest
 from tests.sums.book_of import Worked, components_of, dish_of, packs_of
@@ -22,7 +23,7 @@ METRIC, US = System.METRIC, System.US
 
 def series_of(worked: Worked, servings: Sequence[int]) -> DishSeries:
     """Work the dish out for some servings."""
-    return dish_series(check_book(worked.book), "dish", servings)
+    return dish_series(check_book(worked.book, date(2027, 6, 1)), "dish", servings)
 
 
 def sheet_of(worked: Worked, *servings: int) -> DishSheet:

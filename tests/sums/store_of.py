@@ -106,7 +106,7 @@ def store_in(
     read = read_book(files)
     assert read.book is not None, read.faults
     assert not read.faults, [(fault.place, fault.message, fault.help) for fault in read.faults]
-    store = reckon_store(read.book)
+    store = reckon_store(read.book, on)
     stock, found = reckon_larder(read.book, store.components, store.runs, on)
     faults = tuple(told(files, fault) for fault in (*store.faults, *found))
     assert fails in (None, bool(faults)), faults or "faults were expected, and there are none"

@@ -3,7 +3,6 @@
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from datetime import date
 from pathlib import Path
 
 from packlarder.cli import texts
@@ -13,7 +12,7 @@ from packlarder.cli.downloads import PRINT, downloads
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.rings import sweep_rings
 from packlarder.cli.schemas import write_schemas
-from packlarder.cli.stages import DEFAULT_BOOK, BookWorked, book_folder, day_of
+from packlarder.cli.stages import DEFAULT_BOOK, BookWorked, book_folder
 from packlarder.disk.theme import theme_folder
 from packlarder.disk.writing import refusal, whole_or_nothing
 from packlarder.faults import Fault, has_errors
@@ -49,17 +48,17 @@ def build(options: Options) -> int:
     reason = refusal(out, folder)
     if reason:
         raise Misuse(f"{reason}.")
-    with work_together(folder, writes=True) as (worked, crew):
+    with work_together(folder, options.on, writes=True) as (worked, crew):
         if crew is None or not worked.sound:
             return _stopped(worked, worked.faults, out)
         write_schemas(folder, crew.checked.book)
-        return _build(worked, crew, day_of(options, crew.checked.book), out)
+        return _build(worked, crew, out)
 
 
-def _build(worked: BookWorked, crew: Crew, day: date, out: Path) -> int:
+def _build(worked: BookWorked, crew: Crew, out: Path) -> int:
     """Write all outputs of a sound book."""
     sizes = crew.checked.book.household.print
-    sheet = crew.sheet(day, downloads(sizes))
+    sheet = crew.sheet(downloads(sizes))
     try:
         with whole_or_nothing(out) as fresh:
             found = _write(jobs(sheet, crew, sizes=sizes, theme=theme_folder(), out=fresh))

@@ -25,7 +25,7 @@ class Checked(TypedDict):
 
 def check(options: Options) -> int:
     """Say everything that is wrong; 1 if any of it is an error."""
-    worked = check_together(book_folder(options))
+    worked = check_together(book_folder(options), options.on)
     if options.json:
         print_json(json.dumps(_checked(worked), ensure_ascii=False, indent=2))
     else:

@@ -51,11 +51,11 @@ class Share:
         own = check_dishes(self.components, self.ids)
         return whole_book(self.components, own.dishes, swap(own.faults))
 
-    def sheet(self, swap: Swap, checked: CheckedBook, day: date, downloads: "tuple[Download, ...]") -> "BookSheet":
+    def sheet(self, swap: Swap, checked: CheckedBook, downloads: "tuple[Download, ...]") -> "BookSheet":
         """Take the dishes into the indexes, and make the sheet of the book."""
         from packlarder.sheets.book import index_rows
 
-        return sheet_of(self.found, checked, day, downloads, swap(index_rows(checked, self.ids)))
+        return sheet_of(self.found, checked, downloads, swap(index_rows(checked, self.ids)))
 
 
 class Crew:
@@ -67,10 +67,10 @@ class Crew:
         self._mates = mates
         self.checked = own.check(self._swap)
 
-    def sheet(self, day: date, downloads: "tuple[Download, ...]" = ()) -> "BookSheet":
+    def sheet(self, downloads: "tuple[Download, ...]" = ()) -> "BookSheet":
         """Make the sheet of a sound book; `downloads` are the files that will lie beside its site."""
-        self._tell((day, downloads))
-        return self._own.sheet(self._swap, self.checked, day, downloads)
+        self._tell(downloads)
+        return self._own.sheet(self._swap, self.checked, downloads)
 
     def write_site(
         self, sheet: "BookSheet", *, theme: Path, out: Path, progress: "Progress | None" = None
@@ -100,19 +100,21 @@ class Crew:
 
 
 @contextmanager
-def work_together(folder: Path, *, writes: bool = False) -> Iterator[tuple[BookWorked, Crew | None]]:
+def work_together(
+    folder: Path, on: date | None = None, *, writes: bool = False
+) -> Iterator[tuple[BookWorked, Crew | None]]:
     """Read a book and check it with mates, where it is large and processes can be forked; none outlives the block.
 
     With `writes`, its site may be wanted too. There is no crew where no book could be read.
     """
-    found = read(folder)
+    found = read(folder, on)
     if found.book is None:
         yield held(folder, found, None), None
         return
     if writes:  # before there are mates, so that it is loaded only once
         import packlarder.publish.site_shares
         import packlarder.sheets.book  # noqa: F401 - see above
-    components = check_components(found.book)
+    components = check_components(found.book, found.day)
     own, *others = (Share(found=found, components=components, ids=ids) for ids in _dealt(found.book))
     mates: list[Mate] = []
     with _dismissing(mates):
@@ -121,9 +123,9 @@ def work_together(folder: Path, *, writes: bool = False) -> Iterator[tuple[BookW
         yield held(folder, found, crew.checked), crew
 
 
-def check_together(folder: Path) -> BookWorked:
+def check_together(folder: Path, on: date | None = None) -> BookWorked:
     """Read a book and check it with mates, and let them go."""
-    with work_together(folder) as (worked, _):
+    with work_together(folder, on) as (worked, _):
         return worked
 
 
@@ -153,8 +155,8 @@ def _help(share: Share, pipe: Connection) -> None:
         return made
 
     checked = share.check(swap)
-    day, downloads = pipe.recv()
-    sheet = share.sheet(swap, checked, day, downloads)
+    downloads = pipe.recv()
+    sheet = share.sheet(swap, checked, downloads)
     theme, out = pipe.recv()
     from packlarder.publish.site_shares import build_dish_pages  # not for a check, which takes the mate no further
 

@@ -11,7 +11,7 @@ from packlarder.cli.larder_stage import LarderOpened, open_larder
 from packlarder.cli.new_file import free_id, quoted, short_id, write_new
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_store import plain_drawn
-from packlarder.cli.stages import book_folder, day_of, read
+from packlarder.cli.stages import book_folder, read
 from packlarder.faults import Fault, Severity, has_errors
 from packlarder.reckon.larder import reckon_larder
 from packlarder.reckon.larder_records import LarderSums
@@ -25,10 +25,10 @@ HEAD = "# yaml-language-server: $schema=../.schema/draws.json\n"
 def draw(options: Options) -> int:
     """Work out what a draw leaves, write it, and say so. Raises Misuse for one that can not be, and writes nothing."""
     folder = book_folder(options)
-    found = read(folder)
+    found = read(folder, options.on)
     if found.book is None:
         raise Misuse(texts.NO_BOOK.format(folder=folder, program=texts.PROGRAM))
-    opened = open_larder(folder, found, found.book, day_of(options, found.book))
+    opened = open_larder(folder, found, found.book)
     text = draw_text(options, opened.day.isoformat())
     drawn = _understood(opened, text)
     id = _id(opened, options, drawn)
@@ -74,7 +74,7 @@ def _id(opened: LarderOpened, options: Options, drawn: Draws) -> str:
         for id, draws in opened.book.draws.items()
         if draws.date == drawn.date and any(one.from_ == mark for one in draws.drawn)
     ]
-    standing = opened.worked.larder.by_mark.get(mark)
+    standing = opened.store.larder.by_mark.get(mark)
     what = mark.run if run is None or standing is None else standing.batch.component.id
     wanted = f"{drawn.date.isoformat()}-{short_id(options.what_for, what, texts.DRAW)}"
     return free_id(wanted, opened.ids_in(DRAWS_FOLDER), after=max(before, default=""))
@@ -82,17 +82,17 @@ def _id(opened: LarderOpened, options: Options, drawn: Draws) -> str:
 
 def _worked_out(opened: LarderOpened, drawn: Draws, id: str) -> LarderSums:
     """Take stock with a draw in the book, and say what looks odd. Raises Misuse for what is wrong only with it."""
-    book, store = opened.book, opened.worked.store
+    book = opened.book
     mark = drawn.drawn[0].from_
     if mark not in _marks(opened) and has_errors(opened.about_run(mark.run)):
         raise Misuse(texts.MARK_GONE.format(mark=mark, file=run_place(mark.run).file, program=texts.PROGRAM))
     after = replace(book, draws={**book.draws, id: drawn})
-    larder, faults = reckon_larder(after, store.components, store.runs, opened.day)
-    new = [fault for fault in faults if fault not in opened.worked.faults]
+    larder, faults = reckon_larder(after, opened.components.sums, opened.store.runs, opened.day)
+    new = [fault for fault in faults if fault not in opened.faults]
     for fault in new:
         if fault.severity is Severity.ERROR:
             raise Misuse(_refused(fault, elsewhere=fault.place.file != draws_place(id).file))
-    if opened.worked.larder.by_mark[mark].empty and drawn.drawn[0].deed is not Deed.COUNTED:
+    if opened.store.larder.by_mark[mark].empty and drawn.drawn[0].deed is not Deed.COUNTED:
         raise Misuse(texts.REFUSED.format(reason=texts.NOTHING_LEFT.format(mark=mark)))
     for fault in new:
         say(_sentence(fault))
@@ -100,7 +100,7 @@ def _worked_out(opened: LarderOpened, drawn: Draws, id: str) -> LarderSums:
 
 
 def _marks(opened: LarderOpened) -> set[Mark]:
-    return {container.mark for run in opened.worked.store.runs.values() for container in run.containers}
+    return {container.mark for run in opened.store.runs.values() for container in run.containers}
 
 
 def _left(opened: LarderOpened, larder: LarderSums, mark: Mark) -> str:

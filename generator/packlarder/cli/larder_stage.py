@@ -1,60 +1,38 @@
 """The stage of drying runs and the larder: their sums on a day, held against the rules. Prints nothing."""
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
-from types import MappingProxyType
 
 from packlarder.book.book import BATCHES_FOLDER, DRAWS_FOLDER, Book, component_place, run_place, spoken
 from packlarder.cli.stages import BookRead
 from packlarder.faults import Fault
-from packlarder.reckon.larder import reckon_larder
-from packlarder.reckon.larder_records import LarderSums
-from packlarder.reckon.store import StoreSums, reckon_store
-from packlarder.safety import Finding, check_larder, check_run, faults_of
+from packlarder.safety.whole import CheckedComponents, CheckedStore, check_components
 
 NOTHING_DRAWN = ("empty-value", ("drawn",))
 """Code and place of the fault of a list of draws on which nothing stands."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class LarderWorked:
-    """Runs and larder on a day, what the rules found in each, and all that is wrong with them."""
-
-    store: StoreSums
-    larder: LarderSums
-    run_findings: Mapping[str, tuple[Finding, ...]]
-    larder_findings: tuple[Finding, ...]
-    faults: tuple[Fault, ...]
-
-
-def larder_of(book: Book, day: date) -> LarderWorked:
-    """Work out the runs of a book and its larder on a day, and hold both against the rules."""
-    store = reckon_store(book)
-    larder, wrong = reckon_larder(book, store.components, store.runs, day)
-    run_findings = {id: check_run(run, book.household) for id, run in store.runs.items()}
-    larder_findings = check_larder(larder, book.household)
-    found = [faults_of(findings) for findings in (*run_findings.values(), larder_findings)]
-    return LarderWorked(
-        store=store,
-        larder=larder,
-        run_findings=MappingProxyType(run_findings),
-        larder_findings=larder_findings,
-        faults=(*store.faults, *wrong, *(fault for faults in found for fault in faults)),
-    )
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class LarderOpened:
-    """A book that was read, with its larder on the day it is worked out for; `faults` are those of both."""
+    """A book that was read, with its components, runs and larder; `faults` are those of both."""
 
     folder: Path
     read: BookRead
     book: Book
-    day: date
-    worked: LarderWorked
+    components: CheckedComponents
     faults: tuple[Fault, ...]
+
+    @property
+    def day(self) -> date:
+        """Give the day it was worked out for."""
+        return self.read.day
+
+    @property
+    def store(self) -> CheckedStore:
+        """Give its runs and its larder."""
+        return self.components.store
 
     def about_run(self, id: str) -> tuple[Fault, ...]:
         """Give the faults that concern a run: in its file, and in the files of its components."""
@@ -89,12 +67,11 @@ class LarderOpened:
         }
 
 
-def open_larder(folder: Path, found: BookRead, book: Book, day: date) -> LarderOpened:
+def open_larder(folder: Path, found: BookRead, book: Book) -> LarderOpened:
     """Work out the larder of a book that was read from a folder."""
-    worked = larder_of(book, day)
-    return LarderOpened(
-        folder=folder, read=found, book=book, day=day, worked=worked, faults=(*found.faults, *worked.faults)
-    )
+    components = check_components(book, found.day)
+    faults = (*found.faults, *components.slips, *components.store.faults)
+    return LarderOpened(folder=folder, read=found, book=book, components=components, faults=faults)
 
 
 def shown(folder: Path) -> str:

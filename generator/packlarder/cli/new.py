@@ -13,7 +13,7 @@ from packlarder.cli.new_file import EMPTY, id_of, quoted, skeleton, write_new
 from packlarder.cli.new_store import new_batch, new_stocktake
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.schemas import write_schemas
-from packlarder.cli.stages import book_folder, day_of, read
+from packlarder.cli.stages import book_folder, read
 from packlarder.figures.dryness import Drying
 from packlarder.figures.foods import FOODS, Food, closest_foods, words_meant
 from packlarder.figures.kinds import State
@@ -24,13 +24,13 @@ SMALL_WORDS = frozenset({"a", "and", "at", "for", "from", "in", "of", "on", "or"
 def new(options: Options) -> int:
     """Write the file and say where it is. Raises Misuse for a name that can not be, or that is taken."""
     folder = book_folder(options)
-    found = read(folder)
+    found = read(folder, options.on)
     if found.book is None:
         raise Misuse(texts.NO_BOOK.format(folder=folder, program=texts.PROGRAM))
     if options.kind in ("component", "dish"):
         file, text = _named(options.kind, " ".join(options.name.split()), folder, found.book)
     else:
-        opened = open_larder(folder, found, found.book, day_of(options, found.book))
+        opened = open_larder(folder, found, found.book)
         file, text = new_batch(opened, options.name) if options.kind == "batch" else new_stocktake(opened, options.name)
     write_new(folder, file, text)
     write_schemas(folder, found.book)

@@ -64,7 +64,7 @@ def batch_text(opened: LarderOpened, components: Sequence[ComponentSums]) -> str
 
 
 def _known(opened: LarderOpened, component: ComponentSums) -> _Known:
-    store, household = opened.worked.store, opened.book.household
+    store, household = opened.store, opened.book.household
     batches = [batch for run in store.runs.values() for batch in run.batches if batch.component.id == component.id]
     done = [batch for batch in batches if counts(batch) or dried_at_home(component) is None]
     card = drying_card(component, batches, household)

@@ -54,7 +54,7 @@ def _component(opened: LarderOpened, name: str) -> ComponentSums:
         close = closest(name, [one.name for one in book.components.values()])
         hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.NEW_COMPONENT
         raise Misuse(texts.NO_COMPONENT.format(name=name, hint=hint))
-    found = opened.worked.store.components.get(id or "")
+    found = opened.components.sums.get(id or "")
     if found is None:
         raise Misuse(texts.UNSOUND.format(name=name))
     return found
@@ -84,7 +84,7 @@ def new_stocktake(opened: LarderOpened, place: str) -> tuple[str, str]:
 
 def _at(opened: LarderOpened, place: str) -> Sequence[Standing]:
     """Give what stands in a place, or everywhere, in the order of places and of names."""
-    standing = opened.worked.larder.standing
+    standing = opened.store.larder.standing
     if not standing:
         raise Misuse(texts.NOTHING_STANDS)
     found = [one for one in standing if not place or spoken(one.container.filled.stands) == spoken(place)]

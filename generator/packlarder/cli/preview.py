@@ -19,7 +19,7 @@ from packlarder.cli import texts
 from packlarder.cli.downloads import PRINT
 from packlarder.cli.options import Options
 from packlarder.cli.schemas import write_schemas
-from packlarder.cli.stages import BookWorked, day_of, edition_of, sheet_of, work_out
+from packlarder.cli.stages import BookWorked, edition_of, sheet_of, work_out
 from packlarder.faults import Fault, Severity
 from packlarder.publish import data, ebook, single
 from packlarder.publish.site import build_site
@@ -65,7 +65,7 @@ class Preview:
 
     def refresh(self, *, anew: bool = False) -> BookWorked | None:
         """Look at the book; where it changed, or `anew`, bring the site up to date and give how the book is."""
-        worked = work_out(self.folder)
+        worked = work_out(self.folder, self.options.on)
         seen = edition_of(worked.read.files, date.min)
         if seen == self._seen and not anew:
             return None
@@ -87,7 +87,7 @@ class Preview:
             self._news.wait_for(lambda: self.changed_ms != since_ms, most_s)
 
     def _build(self, worked: BookWorked, checked: CheckedBook, *, anew: bool) -> tuple[Fault, ...]:
-        sheet = sheet_of(worked.read, checked, day_of(self.options, checked.book))
+        sheet = sheet_of(worked.read, checked)
         before, self._shown = self._shown, Shown(checked=checked, sheet=sheet, texts=worked.read.files.texts)
         only = None if anew or before is None else self._changed(before, self._shown)
         write_schemas(self.folder, checked.book)

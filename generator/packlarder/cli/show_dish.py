@@ -9,7 +9,7 @@ from packlarder.cli import texts
 from packlarder.cli.console import print_json, say, show_faults
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_sheet import plain_sheet
-from packlarder.cli.stages import BookWorked, book_folder, day_of, edition_of, work_out
+from packlarder.cli.stages import BookWorked, book_folder, edition_of, work_out
 from packlarder.faults import Fault, has_errors
 from packlarder.safety import DishCase, check_dish
 from packlarder.safety.whole import CheckedBook
@@ -22,7 +22,7 @@ from packlarder.sheets.printed import System
 
 def show_dish(options: Options) -> int:
     """Print a dish; 1 if something in it is wrong, so that it can not be worked out or is not safe."""
-    worked = work_out(book_folder(options))
+    worked = work_out(book_folder(options), options.on)
     checked = worked.checked
     if checked is None:
         return _faulty(worked, worked.faults)
@@ -40,7 +40,7 @@ def _print(id: str, options: Options, worked: BookWorked, checked: CheckedBook) 
     household = checked.book.household
     dish = dish_series(checked, id, (options.servings or household.servings,))
     sheet = dish_sheet(dish, check_dish(DishCase(dish.plan, dish.sums[0], household)))
-    day = day_of(options, checked.book)
+    day = worked.read.day
     edition = edition_of(worked.read.files, day)
     if options.json:
         data = dish_data(dish, sheet, edition=edition, day=day.isoformat())

@@ -13,7 +13,7 @@ from packlarder.cli.console import print_json, say, show_faults
 from packlarder.cli.larder_stage import LarderOpened, open_larder, shown
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_store import plain_larder, plain_run
-from packlarder.cli.stages import BookRead, book_folder, day_of, edition_of, read
+from packlarder.cli.stages import BookRead, book_folder, edition_of, read
 from packlarder.faults import Fault, has_errors
 from packlarder.sheets.dish import day as printed_day
 from packlarder.sheets.larder import larder_sheet
@@ -35,13 +35,13 @@ def show_batch(options: Options) -> int:
         return 1
     id = run_id(options.name, opened)
     own = opened.about_run(id)
-    run = opened.worked.store.runs.get(id)
+    run = opened.store.runs.get(id)
     if run is None or len(run.batches) < len(run.model.on_the_trays):
         return _faulty(opened.read, own, opened.folder)
-    worked = opened.worked
-    sheet = run_sheet(run, worked.run_findings[id], worked.larder.by_mark, opened.day)
+    store = opened.store
+    sheet = run_sheet(run, store.run_findings[id], store.larder.by_mark, opened.day)
     if options.json:
-        _give(run_data(run, sheet, worked.larder, edition=edition_of(opened.read.files, opened.day)))
+        _give(run_data(run, sheet, store.larder, edition=edition_of(opened.read.files, opened.day)))
     else:
         print(plain_run(sheet, _system(opened.book), foot(opened)), end="")
     if has_errors(own):
@@ -60,9 +60,9 @@ def show_larder(options: Options) -> int:
         return _faulty(opened.read, own, opened.folder)
     _mention_others(opened)
     if options.json:
-        _give(larder_data(opened.worked.larder, edition=edition_of(opened.read.files, opened.day)))
+        _give(larder_data(opened.store.larder, edition=edition_of(opened.read.files, opened.day)))
     else:
-        sheet = larder_sheet(opened.worked.larder, opened.worked.larder_findings)
+        sheet = larder_sheet(opened.store.larder, opened.store.larder_findings)
         print(plain_larder(sheet, _system(opened.book), foot(opened)), end="")
     return 0
 
@@ -120,11 +120,11 @@ def _mention_others(opened: LarderOpened) -> None:
 def _opened(options: Options) -> LarderOpened | None:
     """Open the larder of a book; without a sound book.yaml, say what is wrong there and give None."""
     folder = book_folder(options)
-    found = read(folder)
+    found = read(folder, options.on)
     if found.book is None:
         _faulty(found, found.faults, folder)
         return None
-    return open_larder(folder, found, found.book, day_of(options, found.book))
+    return open_larder(folder, found, found.book)
 
 
 def _faulty(found: BookRead, faults: tuple[Fault, ...], folder: Path) -> int:

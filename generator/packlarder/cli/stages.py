@@ -26,10 +26,14 @@ EDITION_DIGITS = 8
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BookRead:
-    """A book's files and what was read of them; `book` is None without a sound book.yaml."""
+    """A book's files and what was read of them; `book` is None without a sound book.yaml.
+
+    `day` is the one to work for: as the command line says, else the book, else today.
+    """
 
     files: BookFiles
     book: Book | None
+    day: date
     faults: tuple[Fault, ...]
 
 
@@ -62,25 +66,27 @@ def book_folder(options: Options) -> Path:
     return named
 
 
-def read(folder: Path) -> BookRead:
-    """Read a book. Raises Misuse where its folder can not be listed."""
+def read(folder: Path, on: date | None = None) -> BookRead:
+    """Read a book, to be worked out for a day. Raises Misuse where its folder can not be listed."""
     try:
         files = read_folder(folder)
     except OSError as error:
         why = (error.strerror or str(error)).lower()
         raise Misuse(texts.UNREADABLE_FOLDER.format(folder=folder, why=why)) from error
     found = read_book(files.texts, lost=[fault.place.file for fault in files.faults])
+    own_day = None if found.book is None else found.book.household.on
     return BookRead(
         files=files,
         book=found.book,
+        day=on or own_day or datetime.now().astimezone().date(),
         faults=(*files.faults, *found.faults),
     )
 
 
-def work_out(folder: Path) -> BookWorked:
+def work_out(folder: Path, on: date | None = None) -> BookWorked:
     """Read a book, do its sums and hold them against the rules, all in this process."""
-    found = read(folder)
-    return held(folder, found, None if found.book is None else check_book(found.book))
+    found = read(folder, on)
+    return held(folder, found, None if found.book is None else check_book(found.book, found.day))
 
 
 def held(folder: Path, found: BookRead, checked: CheckedBook | None) -> BookWorked:
@@ -92,11 +98,6 @@ def held(folder: Path, found: BookRead, checked: CheckedBook | None) -> BookWork
         checked=checked,
         faults=(*found.faults, *told),
     )
-
-
-def day_of(options: Options, book: Book) -> date:
-    """Give the day to work for: as the command line says, else the book, else today."""
-    return options.on or book.household.on or datetime.now().astimezone().date()
 
 
 def edition_of(files: BookFiles, day: date) -> str:
@@ -112,7 +113,6 @@ def edition_of(files: BookFiles, day: date) -> str:
 def sheet_of(
     found: BookRead,
     checked: CheckedBook,
-    day: date,
     downloads: "tuple[Download, ...]" = (),
     rows: "Mapping[str, IndexedDish] | None" = None,
 ) -> "BookSheet":
@@ -120,5 +120,5 @@ def sheet_of(
     from packlarder.sheets.book import book_sheet
 
     files = found.files
-    edition = edition_of(files, day)
-    return book_sheet(checked, edition=edition, on=day, photos=files.photos, downloads=downloads, rows=rows)
+    edition = edition_of(files, found.day)
+    return book_sheet(checked, edition=edition, on=found.day, photos=files.photos, downloads=downloads, rows=rows)

@@ -7,6 +7,7 @@ slip of the scale does not move it.
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
+from datetime import date
 from types import MappingProxyType
 
 from packlarder.figures.allergens import Allergen
@@ -30,11 +31,11 @@ class Learnt:
 NOTHING_LEARNT = Learnt()
 
 
-def learn(runs: Iterable[RunSums]) -> Mapping[str, Learnt]:
-    """Give what is learnt of each component by its id; components without a batch that counts are missing."""
+def learn(runs: Iterable[RunSums], on: date) -> Mapping[str, Learnt]:
+    """Give what runs loaded by a day taught, by component; one without a batch that counts is missing."""
     batches: dict[str, list[BatchSums]] = defaultdict(list)
     for run in runs:
-        for batch in run.batches:
+        for batch in run.batches if run.model.loaded.date() <= on else ():
             batches[batch.component.id].append(batch)
     learnt = {id: _of(own) for id, own in batches.items()}
     return MappingProxyType({id: one for id, one in learnt.items() if one != NOTHING_LEARNT})

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import date
 
 from packlarder.book.book import Book
 from packlarder.faults import Fault
@@ -22,13 +23,13 @@ class StoreSums:
     faults: tuple[Fault, ...]
 
 
-def reckon_store(book: Book) -> StoreSums:
-    """Work out components and runs; where batches have taught something, both once more with it."""
+def reckon_store(book: Book, on: date) -> StoreSums:
+    """Work out components and runs; where batches dried by a day have taught something, both once more with it."""
     components, faults = reckon_components(book)
     if not book.runs:
         return StoreSums(components=components, runs={}, learnt={}, faults=faults)
     runs, _ = reckon_runs(book, components)
-    learnt = learn(runs.values())
+    learnt = learn(runs.values(), on)
     components, faults = reckon_components(book, learnt)
     runs, slips = reckon_runs(book, components)
     return StoreSums(components=components, runs=runs, learnt=learnt, faults=(*faults, *slips))

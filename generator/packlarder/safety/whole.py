@@ -2,21 +2,26 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from datetime import date
 from types import MappingProxyType
 
 from packlarder.book.book import Book
 from packlarder.faults import Fault
 from packlarder.lazily import Kept
-from packlarder.reckon.components import reckon_components
+from packlarder.reckon.batch_records import RunSums
 from packlarder.reckon.dish import usual_conditions, work_out_each
+from packlarder.reckon.larder import reckon_larder
+from packlarder.reckon.larder_records import LarderSums
+from packlarder.reckon.learnt import Learnt
 from packlarder.reckon.pack_slips import pack_slips
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
 from packlarder.reckon.settled import Settled, settle
+from packlarder.reckon.store import StoreSums, reckon_store
 from packlarder.reckon.water_slips import component_slips, water_slips
 from packlarder.safety.case import DishCase
 from packlarder.safety.rule import Finding
-from packlarder.safety.rules import check_component, check_dish, faults_of
+from packlarder.safety.rules import check_component, check_dish, check_larder, check_run, faults_of
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,10 +45,23 @@ class DishFaults:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class CheckedStore:
+    """Drying runs, what they taught, and the larder on a day, with what the rules found; mappings go by id."""
+
+    runs: Mapping[str, RunSums]
+    learnt: Mapping[str, Learnt]
+    larder: LarderSums
+    run_findings: Mapping[str, tuple[Finding, ...]]
+    larder_findings: tuple[Finding, ...]
+    faults: tuple[Fault, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class CheckedComponents:
-    """The components of a book, which all its dishes build on; mappings go by id."""
+    """The components of a book, which all its dishes build on, and what is stored of them; mappings go by id."""
 
     book: Book
+    store: CheckedStore
     sums: Mapping[str, ComponentSums]
     findings: Mapping[str, tuple[Finding, ...]]
     slips: tuple[Fault, ...]
@@ -65,27 +83,44 @@ class CheckedBook:
     """
 
     book: Book
+    store: CheckedStore
     components: Mapping[str, ComponentSums]
     component_findings: Mapping[str, tuple[Finding, ...]]
     dishes: Mapping[str, CheckedDish]
     faults: tuple[Fault, ...]
 
 
-def check_book(book: Book) -> CheckedBook:
-    """Work out every component and dish of a book and hold them against the rules."""
-    components = check_components(book)
+def check_book(book: Book, on: date) -> CheckedBook:
+    """Work out everything in a book for a day and hold it against the rules."""
+    components = check_components(book, on)
     checked = check_dishes(components, book.dishes)
     return whole_book(components, checked.dishes, checked.faults)
 
 
-def check_components(book: Book) -> CheckedComponents:
-    """Work out every component of a book and hold it against the rules."""
-    components, found = reckon_components(book)
+def check_components(book: Book, on: date) -> CheckedComponents:
+    """Work out components, drying runs and the larder of a book for a day, and hold them against the rules."""
+    store = reckon_store(book, on)
     return CheckedComponents(
         book=book,
-        sums=components,
-        findings={id: check_component(sums, book.household) for id, sums in components.items()},
-        slips=(*found, *(slip for sums in components.values() for slip in component_slips(sums))),
+        store=_checked_store(book, store, on),
+        sums=store.components,
+        findings={id: check_component(sums, book.household) for id, sums in store.components.items()},
+        slips=(*store.faults, *(slip for sums in store.components.values() for slip in component_slips(sums))),
+    )
+
+
+def _checked_store(book: Book, store: StoreSums, on: date) -> CheckedStore:
+    larder, wrong = reckon_larder(book, store.components, store.runs, on)
+    of_runs = {id: check_run(run, book.household) for id, run in store.runs.items()}
+    of_the_larder = check_larder(larder, book.household)
+    told = (fault for findings in (*of_runs.values(), of_the_larder) for fault in faults_of(findings))
+    return CheckedStore(
+        runs=store.runs,
+        learnt=store.learnt,
+        larder=larder,
+        run_findings=MappingProxyType(of_runs),
+        larder_findings=of_the_larder,
+        faults=(*wrong, *told),
     )
 
 
@@ -120,6 +155,7 @@ def whole_book(
     told = [faults[id] for id in components.book.dishes]
     return CheckedBook(
         book=components.book,
+        store=components.store,
         components=components.sums,
         component_findings=MappingProxyType(components.findings),
         dishes=Kept(
@@ -132,6 +168,7 @@ def whole_book(
             *(fault for one in told for fault in one.slips),
             *(fault for findings in components.findings.values() for fault in faults_of(findings)),
             *(fault for one in told for fault in one.against_rules),
+            *components.store.faults,
         ),
     )
 
