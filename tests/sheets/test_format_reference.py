@@ -14,6 +14,8 @@ from packlarder.book.base import BookModel, in_words
 from packlarder.book.bring_back import Way
 from packlarder.book.component import Component
 from packlarder.book.dish import Dish, Meal
+from packlarder.book.draw import Draws
+from packlarder.book.drying_run import DryingRun
 from packlarder.book.fields import Length, Text, Weight, Whole, YesNo
 from packlarder.book.household import Household
 from packlarder.book.names import Allergens, FuelName
@@ -44,12 +46,18 @@ FILES: Mapping[str, tuple[type[object], str]] = {
     "foods": (OwnFoods, "foods.json"),
     "component": (Component, "component.json"),
     "dish": (Dish, "dish.json"),
+    "run": (DryingRun, "batch.json"),
+    "draws": (Draws, "draws.json"),
 }
 """Sections whose example is a whole file: what reads it, and its schema."""
 
 STAND_IN = {
     "stove": "book",
     "pot": "book",
+    "dryer": "book",
+    "container": "book",
+    "larder": "book",
+    "keeping": "book",
     "margins": "book",
     "usual-conditions": "book",
     "yields": "component",
@@ -58,6 +66,9 @@ STAND_IN = {
     "pack": "dish",
     "step": "dish",
     "lesson": "dish",
+    "batch": "run",
+    "filled": "run",
+    "draw": "draws",
 }
 """Sections whose example stands in a file of another section."""
 
@@ -198,6 +209,8 @@ def test_the_examples_make_a_sound_book(checkout: Path) -> None:
             "components/beetroot-cubes.yaml": WHOLE["component"].encode(),
             "components/garden-apples.yaml": WHOLE["writing"].replace("Apple rings", "Garden apples").encode(),
             "dishes/beef-and-leek-noodles.yaml": WHOLE["dish"].encode(),
+            "batches/2027-03-12-beetroot.yaml": WHOLE["run"].encode(),
+            "draws/2027-04-01-skerries.yaml": WHOLE["draws"].encode(),
             "pages/how-we-pack.md": WHOLE["pages"].encode(),
         }
     )

@@ -14,6 +14,7 @@ from packlarder.cli import texts
 FIRST_YEAR, LAST_YEAR = 1900, 2199
 MOST_SERVINGS = 24
 LAST_PORT = 65_535
+MOST_CELLS = 100
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 _WHOLE = re.compile(r"[0-9]{1,6}")
 
@@ -39,6 +40,8 @@ class Options:
     what_for: str = ""
     why: str = ""
     servings: int | None = None
+    sheets: tuple[str, ...] = ()
+    first: int = 1
     folder: Path = Path()
     port: int = 0
     dishes: int = 1000
@@ -62,11 +65,11 @@ def _sensible(options: Options) -> Options:
     """Give a command line back. Raises Misuse for what its kind lacks, or does not take."""
     if options.command == "draw":
         return _drawn(options)
-    if options.command not in ("show", "new"):
+    if options.command not in ("show", "new", "labels"):
         return options
     if not options.name and options.kind not in texts.NAMELESS_KINDS:
-        raise Misuse(texts.REQUIRED.format(word="ID" if options.command == "show" else "NAME"))
-    if options.name and options.kind == "larder":
+        raise Misuse(texts.REQUIRED.format(word="NAME" if options.command == "new" else "ID"))
+    if options.name and options.kind in ("larder", "all"):
         raise Misuse(texts.UNRECOGNISED.format(word=options.name))
     if options.servings is not None and options.kind != "dish":
         raise Misuse(texts.NOT_WITH.format(word="--servings", kind=options.kind))
@@ -107,7 +110,7 @@ def _parser() -> _Parser:
         name: commands.add_parser(name, help=says.short, description=says.long, epilog=says.more)
         for name, says in texts.COMMANDS.items()
     }
-    for name in ("build", "check", "show", "serve", "new", "draw"):
+    for name in ("build", "check", "show", "serve", "new", "draw", "labels"):
         _common(made[name])
     for one in (parser, *made.values()):
         one.allow_abbrev = False
@@ -120,6 +123,7 @@ def _parser() -> _Parser:
     made["new"].add_argument("kind", type=_kind(texts.NEW_KINDS), metavar="KIND", help=texts.KIND_NEW)
     made["new"].add_argument("name", nargs="*", action=_Joined, default="", metavar="NAME", help=texts.NAME)
     _draw(made["draw"])
+    _labels(made["labels"])
     made["bench"].add_argument("--dishes", type=_dishes, metavar="NUMBER", default=1000, help=texts.DISHES)
     return parser
 
@@ -135,6 +139,15 @@ def _show(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("name", nargs="?", metavar="ID", default="", help=texts.ID)
     parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=texts.SERVINGS)
     parser.add_argument("--json", action="store_true", help=texts.SHOW_JSON)
+
+
+def _labels(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("kind", type=_kind(texts.LABEL_KINDS), metavar="KIND", help=texts.KIND_LABELS)
+    parser.add_argument("name", nargs="*", action=_Joined, default="", metavar="ID", help=texts.ID_LABELS)
+    parser.add_argument("--sheets", nargs="+", action=_Several, metavar="SHEET", default=(), help=texts.SHEETS)
+    parser.add_argument("--first", type=_first, metavar="NUMBER", default=1, help=texts.FIRST)
+    parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=texts.SERVINGS)
+    parser.add_argument("--out", type=Path, metavar="DIR", default=None, help=texts.LABELS_OUT)
 
 
 def _draw(parser: argparse.ArgumentParser) -> None:
@@ -159,6 +172,20 @@ class _Joined(argparse.Action):
         setattr(namespace, self.dest, " ".join(map(str, values or ())))
 
 
+class _Several(_Joined):
+    """Takes several words, each for itself."""
+
+    def __call__(
+        self,
+        parser: argparse.ArgumentParser,  # noqa: ARG002 - as argparse calls it
+        namespace: argparse.Namespace,
+        values: str | Sequence[object] | None,
+        option_string: str | None = None,  # noqa: ARG002 - as argparse calls it
+    ) -> None:
+        """Keep the words."""
+        setattr(namespace, self.dest, tuple(map(str, values or ())))
+
+
 class _kind:  # noqa: N801 - used like the functions beside it
     """Reads one of a few words."""
 
@@ -179,6 +206,18 @@ def _day(word: str) -> date:
     if day is None or not FIRST_YEAR <= day.year <= LAST_YEAR:
         raise argparse.ArgumentTypeError(texts.NOT_A_DAY.format(word=word))
     return day
+
+
+def as_day(word: str) -> date:
+    """Read a day that stands where a name does. Raises Misuse for what is none."""
+    try:
+        return _day(word)
+    except argparse.ArgumentTypeError as error:
+        raise Misuse(str(error)) from None
+
+
+def _first(word: str) -> int:
+    return _whole(word, 1, MOST_CELLS)
 
 
 def _servings(word: str) -> int:

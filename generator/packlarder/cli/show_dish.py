@@ -12,34 +12,22 @@ from packlarder.cli.plain_sheet import plain_sheet
 from packlarder.cli.stages import BookWorked, book_folder, edition_of, work_out
 from packlarder.faults import Fault, has_errors
 from packlarder.safety import DishCase, check_dish
-from packlarder.safety.whole import CheckedBook
 from packlarder.sheets.book import dish_series
 from packlarder.sheets.data import dish_data
 from packlarder.sheets.dish import day as printed_day
 from packlarder.sheets.dish import dish_sheet
+from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.dish_sheet import DishSheet
 from packlarder.sheets.printed import System
 
 
 def show_dish(options: Options) -> int:
     """Print a dish; 1 if something in it is wrong, so that it can not be worked out or is not safe."""
-    worked = work_out(book_folder(options), options.on)
-    checked = worked.checked
-    if checked is None:
-        return _faulty(worked, worked.faults)
-    id = _dish_id(options.name, worked, checked.book)
-    own = _about(id, worked, checked.book)
-    if has_errors(own) or id not in checked.dishes:
-        return _faulty(worked, own)
-    if not worked.sound:
-        say(texts.OTHER_FAULTS)
-    _print(id, options, worked, checked)
-    return 0
-
-
-def _print(id: str, options: Options, worked: BookWorked, checked: CheckedBook) -> None:
-    household = checked.book.household
-    dish = dish_series(checked, id, (options.servings or household.servings,))
-    sheet = dish_sheet(dish, check_dish(DishCase(dish.plan, dish.sums[0], household)))
+    asked = dish_asked_for(options)
+    if asked is None:
+        return 1
+    worked, dish, sheet = asked
+    household = dish.household
     day = worked.read.day
     edition = edition_of(worked.read.files, day)
     if options.json:
@@ -48,11 +36,30 @@ def _print(id: str, options: Options, worked: BookWorked, checked: CheckedBook) 
     else:
         foot = texts.FOOT.format(title=household.title, edition=edition, day=printed_day(day))
         print(plain_sheet(sheet, System(household.units.value), foot), end="")
+    return 0
 
 
-def _faulty(worked: BookWorked, faults: tuple[Fault, ...]) -> int:
+def dish_asked_for(options: Options) -> tuple[BookWorked, DishSeries, DishSheet] | None:
+    """Work out the dish that is asked for, with its sheet; None where it can not be, after saying why."""
+    worked = work_out(book_folder(options), options.on)
+    checked = worked.checked
+    if checked is None:
+        _tell(worked, worked.faults)
+        return None
+    id = _dish_id(options.name, worked, checked.book)
+    own = _about(id, worked, checked.book)
+    if has_errors(own) or id not in checked.dishes:
+        _tell(worked, own)
+        return None
+    if not worked.sound:
+        say(texts.OTHER_FAULTS)
+    household = checked.book.household
+    dish = dish_series(checked, id, (options.servings or household.servings,))
+    return worked, dish, dish_sheet(dish, check_dish(DishCase(dish.plan, dish.sums[0], household)))
+
+
+def _tell(worked: BookWorked, faults: tuple[Fault, ...]) -> None:
     show_faults(faults, worked.read.files.texts, worked.shown, sys.stderr)
-    return 1
 
 
 def _dish_id(name: str, worked: BookWorked, book: Book) -> str:

@@ -30,14 +30,14 @@ def show_batch(options: Options) -> int:
 
     A run whose weights can not be right, or that is not dry yet, is printed all the same: its verdict says so.
     """
-    opened = _opened(options)
+    opened = larder_asked_for(options)
     if opened is None:
         return 1
     id = run_id(options.name, opened)
     own = opened.about_run(id)
     run = opened.store.runs.get(id)
     if run is None or len(run.batches) < len(run.model.on_the_trays):
-        return _faulty(opened.read, own, opened.folder)
+        return faulty(opened.read, own, opened.folder)
     store = opened.store
     sheet = run_sheet(run, store.run_findings[id], store.larder.by_mark, opened.day)
     if options.json:
@@ -45,19 +45,19 @@ def show_batch(options: Options) -> int:
     else:
         print(plain_run(sheet, _system(opened.book), foot(opened)), end="")
     if has_errors(own):
-        return _faulty(opened.read, own, opened.folder)
+        return faulty(opened.read, own, opened.folder)
     _mention_others(opened)
     return 0
 
 
 def show_larder(options: Options) -> int:
     """Print what stands in the larder; 1 if a run or a draw is wrong, so that it might not be true."""
-    opened = _opened(options)
+    opened = larder_asked_for(options)
     if opened is None:
         return 1
     own = opened.about_larder()
     if has_errors(own):
-        return _faulty(opened.read, own, opened.folder)
+        return faulty(opened.read, own, opened.folder)
     _mention_others(opened)
     if options.json:
         _give(larder_data(opened.store.larder, edition=edition_of(opened.read.files, opened.day)))
@@ -117,16 +117,17 @@ def _mention_others(opened: LarderOpened) -> None:
         say(texts.OTHER_FAULTS)
 
 
-def _opened(options: Options) -> LarderOpened | None:
+def larder_asked_for(options: Options) -> LarderOpened | None:
     """Open the larder of a book; without a sound book.yaml, say what is wrong there and give None."""
     folder = book_folder(options)
     found = read(folder, options.on)
     if found.book is None:
-        _faulty(found, found.faults, folder)
+        faulty(found, found.faults, folder)
         return None
     return open_larder(folder, found, found.book)
 
 
-def _faulty(found: BookRead, faults: tuple[Fault, ...], folder: Path) -> int:
+def faulty(found: BookRead, faults: tuple[Fault, ...], folder: Path) -> int:
+    """Say what is wrong, and give what a command then ends with."""
     show_faults(faults, found.files.texts, shown(folder), sys.stderr)
     return 1

@@ -75,6 +75,20 @@ counted: as a new file in draws/, and only if it can be true.""",
 
 What was wrong is undone by taking the file away.""",
     ),
+    "labels": Command(
+        "print labels for jars, lids and packs",
+        """Print the labels of a drying run, of what stands of a component, of all that was
+filled since a day, of the whole larder, or of the packs of a dish, as PDF.""",
+        f"""Examples: {PROGRAM} labels batch 2027-04-10-eggs
+          {PROGRAM} labels component egg powder --sheets a4-10 a4-round-24
+          {PROGRAM} labels since 2027-04-01 --first 5
+          {PROGRAM} labels dish beef-and-leek-noodles --servings 4
+
+Sheets: a4-8, a4-10, letter-6, letter-10; round for lids: a4-round-12,
+a4-round-24, letter-round-12, letter-round-20; plain paper to cut: a4-cut,
+letter-cut, a4-cut-round, letter-cut-round; single: one-62x100, one-100x60,
+one-4x6. Print at full size, and lay the first page on a sheet to see that it fits.""",
+    ),
     "test": Command(
         "run the project's own checks",
         "Check style, types and behaviour of Packlarder itself, from a checkout.\nOptions are passed on to pytest.",
@@ -88,8 +102,9 @@ What was wrong is undone by taking the file away.""",
 
 SHOW_KINDS = ("dish", "batch", "larder")
 NEW_KINDS = ("component", "dish", "batch", "stocktake")
-NAMELESS_KINDS = ("larder", "stocktake")
+NAMELESS_KINDS = ("larder", "stocktake", "all")
 """Kinds that need no name."""
+LABEL_KINDS = ("batch", "component", "since", "all", "dish")
 OPENED = "opened"
 DEEDS = ("took", "gave away", "threw out", OPENED, "counted")
 """What can happen to a container, in the words of draws/."""
@@ -100,6 +115,11 @@ OUT = (
     "the folder to write: empty, new, or an output to which nothing was added"
     " (default: beside the book, book-out for a book in recipes, else as the book, like our-book-out)"
 )
+KIND_LABELS = "batch, component, since, all, or dish"
+ID_LABELS = "the run, the component, the day, or the dish; nothing for all"
+SHEETS = "label sheets to print on, see below (default: the usual ones of the household's paper)"
+FIRST = "the first label of the sheet that is still free (default: 1)"
+LABELS_OUT = "the folder to write to (default: labels)"
 CHECK_JSON = "give the faults as JSON"
 SHOW_JSON = "give everything as JSON"
 PORT = "the port to serve on (default: 8300, or the next free one)"
@@ -188,6 +208,11 @@ NOTHING_STANDS = "nothing stands in the larder."
 NO_PLACE = 'nothing stands at "{place}"; {hint}'
 NO_PLACE_SAID = "wherever it stands"
 LISTED = "{path}: lists what stands; write what you weigh over it, and take the # away."
+LABELS_OF = "Labels: {what}"
+LABELLED = "{labels} on {pages}: {path}; the next free label is {next}"
+NOTHING_TO_LABEL = "nothing stands there that could be labelled."
+NO_COMPONENT = 'no component is called "{name}".'
+NO_PACKS = "{name} has no packs to label."
 DRAW = "draw"
 NOTED = "noted in {path}"
 MARK_GONE = "{mark} can not be found: {file} is wrong; `{program} check` says how."

@@ -41,6 +41,13 @@ stoves:
 pots:
   small pot: {holds: 1 L, across: 13 cm}
   pan: {holds: 1.2 L, across: 22 cm, lid: no}
+dryers:
+  shed dryer: {dries: freeze-dried, trays: 5, a tray: 1 kg, takes: 36 h}
+containers:
+  half-litre jar: {kind: jar, holds: 500 mL}
+larder:
+  stores: {cellar shelf: 15 °C}
+  at least: {beetroot cubes: 50 g}
 authority: USDA FSIS
 margins: {fuel: 20 %}
 usual conditions:
@@ -60,6 +67,30 @@ stoves:
 pots:
   small pot: {holds: 1 L, across: 13 cm}
   pan: {holds: 1.2 L, across: 22 cm, lid: no}
+""",
+        "dryer": """\
+dryers:
+  shed dryer: {dries: freeze-dried, trays: 5, a tray: 1 kg, deep: 15 mm, takes: 36 h, between: 4 h}
+  rack dryer: {dries: air-dried, trays: 8, a tray: 500 g}
+""",
+        "container": """\
+containers:
+  half-litre jar: {kind: jar, holds: 500 mL}
+  pouch: {kind: pouch, holds: 1 L}
+""",
+        "larder": """\
+larder:
+  stores: {cellar shelf: 15 °C, kitchen cupboard: 24 °C}
+  keeping:
+    - {what: fruit, dried: freeze-dried, for: 18 months, why: ours were still crisp then}
+  at least: {beetroot cubes: 50 g}
+  raw with cooked: never
+""",
+        "keeping": """\
+larder:
+  keeping:
+    - {what: fruit, dried: freeze-dried, for: 18 months, why: ours were still crisp then}
+    - {kept: opened, for: 10 days}
 """,
         "margins": """\
 margins:
@@ -160,6 +191,49 @@ steps:
         "lesson": """\
 learnt:
   - {date: 2027-04-11, change: leek rings 100 g -> 150 g, why: thin}
+""",
+        "run": """\
+loaded: 2027-03-12 08:30
+dryer: shed dryer
+took: 30 h
+on the trays:
+  - beetroot cubes:
+      bought: 1 kg
+      fresh: 800 g
+      treated: frozen first
+      trays: 2
+      deep: 12 mm
+      dry: 104 g
+      tested: [no lighter, snaps cold]
+      put in:
+        - {in: half-litre jar, holds: 52 g, stands: cellar shelf}
+        - {in: half-litre jar, holds: 52 g, sachet: desiccant, stands: cellar shelf}
+notes: The small tray dries first.
+""",
+        "batch": """\
+on the trays:
+  - beetroot cubes: {fresh: 800 g, trays: 2, dry: 104 g, tested: no lighter}
+""",
+        "filled": """\
+on the trays:
+  - beetroot cubes:
+      fresh: 800 g
+      trays: 2
+      dry: 104 g
+      put in:
+        - {in: half-litre jar, holds: 52 g, vacuum: yes, stands: cellar shelf}
+""",
+        "draws": """\
+date: 2027-04-01
+for: supper on the skerries
+drawn:
+  - {from: 2027-03-12-beetroot/a1, took: 20 g}
+  - {from: 2027-03-12-beetroot/a2, opened: yes}
+""",
+        "draw": """\
+drawn:
+  - {from: 2027-03-12-beetroot/a1, took: 20 g}
+  - {from: 2027-03-12-beetroot/a2, threw out: all, why: the lid was loose}
 """,
         "pages": """\
 # How we pack

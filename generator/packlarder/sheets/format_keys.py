@@ -24,6 +24,11 @@ stoves:
   gas ring: {fuel: gas mix, kind: gas burner}
 pots:
   small pot: {holds: 1 L, across: 13 cm}
+dryers:
+  shed dryer: {dries: air-dried, trays: 8, a tray: 500 g}
+containers:
+  litre jar: {kind: jar, holds: 1 L}
+larder: {at least: {leek rings: 100 g}}
 authority: Health Canada
 margins: {fuel: 20 %}
 usual conditions: {height: 900 m, stove: gas ring, pot: small pot}
@@ -39,6 +44,33 @@ efficiency: 48 %
 holds: 1.2 L
 across: 22 cm
 lid: no
+""",
+        "dryer": """\
+dries: freeze-dried
+trays: 5
+a tray: 1 kg
+deep: 15 mm
+takes: 36 h
+between: 4 h
+""",
+        "container": """\
+kind: jar
+holds: 1 L
+""",
+        "larder": """\
+stores: {cellar shelf: 15 °C, kitchen cupboard: 24 °C}
+keeping:
+  - {what: fruit, dried: freeze-dried, for: 18 months}
+at least: {egg powder: 200 g}
+raw with cooked: never
+code on labels: no
+""",
+        "keeping": """\
+what: egg
+dried: freeze-dried
+kept: opened
+for: 10 days
+why: it smelt old after a fortnight
 """,
         "margins": """\
 fuel: 20 %
@@ -170,6 +202,53 @@ say: Stir, or it sticks.
 date: 2027-04-11
 change: leek rings 100 g -> 150 g
 why: thin
+""",
+        "run": """\
+loaded: 2027-03-12 08:30
+dryer: shed freeze-dryer
+took: 36 h
+on the trays:
+  - egg powder: {fresh: 18 eggs, trays: 2, dry: 221 g}
+notes: [The door seal was new.]
+""",
+        "batch": """\
+bought: 1.4 kg
+trimmed: 1.2 kg
+cooked: 900 g
+fresh: 18 eggs
+treated: [frozen first, heated to 74 °C]
+trays: 2
+deep: 12 mm
+dry: 221 g
+tested: [no lighter, snaps cold]
+best before: 2027-11-30
+weighs: {1 tbsp: 6.1 g}
+put in:
+  - {in: half-litre jar, holds: 110 g, stands: cellar shelf}
+traces: [almond]
+notes: Two hours more would have done.
+""",
+        "filled": """\
+in: half-litre jar
+holds: 110 g
+vacuum: yes
+sachet: oxygen absorber
+stands: cellar shelf
+""",
+        "draws": """\
+date: 2027-04-01
+for: hut walk
+drawn:
+  - {from: 2027-03-12-egg/a2, took: 60 g}
+""",
+        "draw": """\
+from: 2027-03-12-egg/a2
+took: 60 g
+gave away: 40 g
+threw out: all
+opened: yes
+counted: 85 g
+why: it smelt stale
 """,
     }
 )

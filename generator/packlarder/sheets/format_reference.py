@@ -7,7 +7,21 @@ from typing import Annotated, Union, get_args, get_origin, get_type_hints
 
 from pydantic.fields import FieldInfo
 
-from packlarder.book import bring_back, component, dish, fields, household, names, part, step
+from packlarder.book import (
+    batch,
+    bring_back,
+    component,
+    days,
+    dish,
+    draw,
+    drying_run,
+    fields,
+    household,
+    names,
+    part,
+    step,
+    stock,
+)
 from packlarder.book.base import BookModel
 from packlarder.book.own_food import OwnFood
 from packlarder.book.schema import as_written
@@ -25,6 +39,10 @@ MODELS: Mapping[str, type[BookModel]] = MappingProxyType(
         "book": household.Household,
         "stove": household.Stove,
         "pot": household.Pot,
+        "dryer": stock.Dryer,
+        "container": stock.ContainerSize,
+        "larder": stock.LarderRules,
+        "keeping": stock.KeepingRule,
         "margins": household.Margins,
         "usual-conditions": household.UsualConditions,
         "foods": OwnFood,
@@ -36,6 +54,11 @@ MODELS: Mapping[str, type[BookModel]] = MappingProxyType(
         "pack": dish.Pack,
         "step": step.Step,
         "lesson": dish.Lesson,
+        "run": drying_run.DryingRun,
+        "batch": batch.BatchDetail,
+        "filled": batch.Filled,
+        "draws": draw.Draws,
+        "draw": draw.Draw,
     }
 )
 """The sections whose keys are those of a model."""
@@ -60,6 +83,14 @@ KINDS: tuple[tuple[object, str], ...] = (
     (fields.Power, "power"),
     (fields.Amount, "amount"),
     (part.TakeField, "take"),
+    (fields.WeightOrCount, "weight or count"),
+    (days.Moment, "moment"),
+    (days.KeepFor, "span"),
+    (draw.MarkField, "mark"),
+    (draw.ShareField, "gone"),
+    (draw.CountedField, "left"),
+    (batch.Treatments, "treated"),
+    (batch.Tests, "tests"),
     (bring_back.Water, "water"),
     (bring_back.GivenField, "given"),
     (names.FoodName, "food"),
@@ -84,6 +115,10 @@ LISTED: tuple[tuple[object, str], ...] = (
     (dish.Pack, "pack"),
     (dish.StepField, "step"),
     (dish.Lesson, "lesson"),
+    (stock.KeepingRule, "keeping"),
+    (batch.Batch, "batch"),
+    (batch.Filled, "filled"),
+    (draw.Draw, "draw"),
 )
 """What lists hold, by the section that tells of it."""
 

@@ -25,6 +25,14 @@ SECTIONS: Mapping[str, tuple[str, str]] = MappingProxyType(
         ),
         "stove": ("Stove", "One of the stoves of book.yaml, under a name of yours."),
         "pot": ("Pot", "One of the pots and pans of book.yaml, under a name of yours."),
+        "dryer": ("Dryer", "One of the dryers of book.yaml, under a name of yours."),
+        "container": ("Container", "One of the sizes of jar, pouch and bag of book.yaml, under a name of yours."),
+        "larder": ("Larder", "Where and how long the household keeps what it dries, and what it wants to have."),
+        "keeping": (
+            "Keeping rule",
+            "How long you keep something. The rule that speaks of it most closely counts; where a published figure is "
+            "shorter, that one holds.",
+        ),
         "margins": ("Margins", "What book.yaml adds on the safe side."),
         "usual-conditions": (
             "Usual conditions",
@@ -64,6 +72,22 @@ SECTIONS: Mapping[str, tuple[str, str]] = MappingProxyType(
             "and minutes that a component brings along need not be written.",
         ),
         "lesson": ("Lesson", "What was learnt by cooking a dish."),
+        "run": (
+            "batches/*.yaml",
+            "A file for each run of a dryer, and for each mix: when, how long, and what lay on the trays. "
+            "Its name is part of what the labels bear, so it stays.",
+        ),
+        "batch": (
+            "Batch",
+            "An entry under on the trays: one component, from shop to jar. What you did not weigh is left out.",
+        ),
+        "filled": ("Filled container", "A line under put in: one jar, pouch or bag."),
+        "draws": (
+            "draws/*.yaml",
+            "A file for each time that something was taken, opened, given away, thrown out or counted. Nothing in "
+            "batches/ is changed for it; the command draw writes such files.",
+        ),
+        "draw": ("Draw", "A line under drawn: one container, and what happened to it."),
         "pages": (
             "pages/*.md",
             "Whatever else deserves a page, written in Markdown. A first line that begins with # is its title. "
@@ -102,6 +126,14 @@ TAKES: Mapping[str, str] = MappingProxyType(
         "power": "a power like 2 kW",
         "amount": "an amount like 60 g, 30 mL or 2 eggs",
         "take": "an amount like 60 g, worth 150 g fresh, or 75 g each",
+        "moment": "a day like 2027-03-12, with or without a time of day like 08:30",
+        "span": "a span like 18 months, 2 years or 10 days",
+        "weight or count": "a weight like 900 g, or a count like 18 eggs",
+        "treated": "blanched, acid dip, frozen first, or heated to a temperature; or several in [ ]",
+        "tests": "no lighter, snaps cold, or both in [ ]",
+        "mark": "what the label bears, like 2027-03-12-egg/a2",
+        "gone": "a weight like 60 g, or all",
+        "left": "a weight like 85 g; 0 g says: it is empty",
         "water": "water like 300 mL boiling water: cold, warm, hot or boiling",
         "given": "an amount like 1 tbsp, or the water alone like hot water",
         "food": "a food's name or id",

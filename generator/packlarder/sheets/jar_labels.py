@@ -20,9 +20,6 @@ from packlarder.sheets.label_sheet import JarLabel, LabelSet
 from packlarder.sheets.larder import stands_for
 from packlarder.sheets.run import keeping
 
-LEAST_COUNT = 0.75
-"""Less than this of a piece is no count that helps anybody."""
-
 
 def jar_labels(standing: Iterable[Standing], household: Household, edition: str, title: str) -> LabelSet:
     """Build the labels of containers, in the order given."""
@@ -49,7 +46,7 @@ def jar_label(one: Standing, household: Household) -> JarLabel:
         dried="" if one.batch.dried_on is None else day(one.batch.dried_on),
         net=words.NET.format(weight=as_weighed(container.dry_g), ounces=in_ounces(container.dry_g)),
         stands_for=_stands_for(one),
-        bring_back="" if model.bring_back is None else bring_back_line(model.bring_back),
+        bring_back=_use(component, household.authority),
         cook_to=cook_to(component, household.authority),
         contains=common.COMMA.join(sorted(allergen.value for allergen in component.allergens)),
         may_contain=common.COMMA.join(sorted(allergen.value for allergen in one.batch.traces | component.traces)),
@@ -75,24 +72,28 @@ def _stands_for(one: Standing) -> str:
     if ratio == 1:
         return ""
     fresh_g = one.container.dry_g * ratio
-    pieces = [(noun, fresh_g / grams) for noun, grams in one.batch.component.fresh_grams_per.items() if noun != PER_ML]
-    weight = as_weighed(fresh_g)
-    for noun, number in pieces:
-        if number >= LEAST_COUNT:
-            count = f"{round(number)} {for_number(noun, round(number))}"
-            return words.STANDS_FOR_COUNT.format(count=count, weight=weight)
-    return words.STANDS_FOR.format(weight=weight, ounces=in_ounces(fresh_g))
+    for noun, piece_g in one.batch.component.fresh_grams_per.items():
+        number = round(fresh_g / piece_g)
+        if noun != PER_ML and number:
+            count = f"{number}{NO_BREAK}{for_number(noun, number)}"
+            return words.STANDS_FOR_COUNT.format(count=count, weight=as_weighed(fresh_g))
+    return words.STANDS_FOR.format(weight=as_weighed(fresh_g), ounces=in_ounces(fresh_g))
 
 
 def cook_to(component: ComponentSums, authority: Authority) -> str:
-    """Say how hot it must get inside to be safe; "" for what needs no cooking, by eye where no body gives a figure."""
-    if component.must_be_cooked is not Cooking.TO_BE_SAFE:
-        return ""
-    asked = temperature_of(component, authority)
-    if asked is None:
-        done = sorted({kind.rules.done_when for kind in component.uncooked if kind.rules.done_when})
-        return words.COOK_BY_EYE.format(done="; ".join(done))
-    return words.COOK_TO.format(degrees=f"{in_celsius(asked.temp_c)} / {in_fahrenheit(asked.temp_c)}")
+    """Give how hot RAW food must get inside; "" for any other, and where no body gives a figure."""
+    asked = temperature_of(component, authority) if component.raw else None
+    return "" if asked is None else f"{in_celsius(asked.temp_c)} / {in_fahrenheit(asked.temp_c)}"
+
+
+def _use(component: ComponentSums, authority: Authority) -> str:
+    """Say how it comes back, and of RAW food without a temperature how to tell that it is done."""
+    back = component.model.bring_back
+    line = "" if back is None else bring_back_line(back)
+    if not component.raw or cook_to(component, authority):
+        return line
+    done = sorted({kind.rules.done_when for kind in component.uncooked if kind.rules.done_when})
+    return " ".join(filter(None, (line, words.COOK_BY_EYE.format(done="; ".join(done)))))
 
 
 def _warning(one: Standing) -> str:
@@ -108,8 +109,8 @@ def _code_text(label: JarLabel) -> str:
         label.take_out,
         label.warning,
         label.bring_back,
-        label.cook_to,
-        f"{label.net} {label.stands_for}".strip(),
+        words.COOK_TO.format(degrees=label.cook_to) if label.cook_to else "",
+        words.COMMA_STANDS_FOR.format(net=label.net, fresh=label.stands_for) if label.stands_for else label.net,
         words.CONTAINS.format(allergens=label.contains) if label.contains else "",
         words.MAY_CONTAIN.format(allergens=label.may_contain) if label.may_contain else "",
         words.BEST_BEFORE.format(day=label.use_by) if label.use_by else "",

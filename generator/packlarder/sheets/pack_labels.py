@@ -1,0 +1,142 @@
+"""The labels of the packs of a dish: when each is opened, its water, its minutes, and what is in it."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from packlarder.book.step import Verb
+from packlarder.faults import Place
+from packlarder.figures.hands import DRY_FOOD_ROOM
+from packlarder.figures.kinds import Cooking
+from packlarder.measure import NEAREST, NO_BREAK, UP, in_fluid_ounces, in_minutes, rounded
+from packlarder.reckon.ledger import GIVES_WATER, bowl_warmth
+from packlarder.reckon.records import PlannedPack, PlannedStep, StepSums
+from packlarder.sheets import store_words as words
+from packlarder.sheets import words as common
+from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.dish_sheet import DishSheet, PackRow
+from packlarder.sheets.label_sheet import TripPackLabel
+from packlarder.sheets.printed import System, plain
+from packlarder.sheets.series import whole_ml
+
+ROUND_ML = 10
+IN_ITS_PACK = frozenset({Verb.SOAK, Verb.MIX, Verb.MOISTEN, Verb.POUR_OVER})
+"""Verbs whose water can be given in the pack itself, where a line on it can show how high it stands."""
+
+
+def pack_labels(dish: DishSeries, sheet: DishSheet, system: System, place: Place) -> tuple[TripPackLabel, ...]:
+    """Build the labels of a dish's packs for its usual servings, those inside others too, in the order of opening."""
+    return tuple(_Setter(dish, sheet, system, place).labels())
+
+
+class _Setter:
+    """Sets the packs of one dish for one number of servings in one system of units."""
+
+    def __init__(self, dish: DishSeries, sheet: DishSheet, system: System, place: Place) -> None:
+        self.dish = dish
+        self.sheet = sheet
+        self.system = system
+        self.file = place.file
+        self.sums = dish.sums[dish.usual]
+
+    def labels(self) -> Iterator[TripPackLabel]:
+        """Give a label for each pack that has a number."""
+        packs, rows = self.dish.plan.packs, {row.number: row for row in self.sheet.packs}
+        for pack in packs:
+            row = rows[pack.number]
+            yield self._label(pack, row, words.PACK_NUMBER.format(nth=pack.number, count=len(packs)))
+            for inner, inner_row in zip(pack.inside, row.inside, strict=True):
+                outer = words.INSIDE.format(nth=inner.number, outer=pack.number)
+                yield self._label(inner, inner_row, outer)
+
+    def _label(self, pack: PlannedPack, row: PackRow, number: str) -> TripPackLabel:
+        step = self._first_step(pack)
+        held = [self.dish.plan.parts[index].component for index in pack.all_parts]
+        label = TripPackLabel(
+            file=self.file,
+            dish=self.sheet.name,
+            servings=words.SERVINGS.format(count=self.sums.servings),
+            when="",
+            number=number,
+            order="" if step is None else words.OPENED_AT.format(clock=self._clock(step)),
+            holds=tuple(self._holds(row)),
+            net=row.weight.text(self.system, self.dish.usual),
+            raw=row.raw,
+            take_out=common.SACHET if row.sachet else "",
+            water="" if step is None else self._water(pack, step),
+            minutes="" if step is None else self._minutes(step),
+            done=self._done(pack, step),
+            fill_mark="" if step is None else self._fill_mark(pack, step),
+            contains=common.COMMA.join(sorted({one.value for component in held for one in component.allergens})),
+            code_text="",
+        )
+        return replace(label, code_text=_code_text(label))
+
+    def _first_step(self, pack: PlannedPack) -> PlannedStep | None:
+        """Give the first step that wets or cooks something from a pack, else the first that names it."""
+        named = [step for step in self.dish.plan.steps if set(step.parts) & set(pack.all_parts)]
+        wets = [step for step in named if step.verb in GIVES_WATER or self._sums(step).water_ml > 0]
+        return next(iter(wets or named), None)
+
+    def _sums(self, step: PlannedStep) -> StepSums:
+        return self.sums.steps[step.index]
+
+    def _clock(self, step: PlannedStep) -> str:
+        return self.sheet.steps[step.index].clock.text(self.system, self.dish.usual)
+
+    def _holds(self, row: PackRow) -> Iterator[str]:
+        for item in row.items:
+            yield words.PART.format(weight=item.weight.text(self.system, self.dish.usual), name=item.name.lower())
+        for inner in row.inside:
+            yield words.PACK_INSIDE.format(nth=inner.number)
+
+    def _water(self, pack: PlannedPack, step: PlannedStep) -> str:
+        """Say how much of which water goes in; where several packs share it, with which."""
+        water_ml = self._sums(step).water_ml
+        if water_ml <= 0:
+            return ""
+        if step.verb not in GIVES_WATER:
+            return words.POT_WATER.format(water=self._volume(water_ml))
+        warmth = bowl_warmth(self.dish.plan, step).value
+        others = [one.number for one in self.dish.plan.packs if one != pack and set(one.all_parts) & set(step.parts)]
+        phrase = words.PACK_WATER_WITH if others and "." not in pack.number else words.PACK_WATER
+        return phrase.format(water=self._volume(water_ml), warmth=warmth, others=common.COMMA.join(others))
+
+    def _minutes(self, step: PlannedStep) -> str:
+        sums = self._sums(step)
+        minutes = sums.wait_min if step.verb in GIVES_WATER else sums.cook_min / max(1, sums.rounds)
+        return in_minutes(minutes, UP) if minutes > 0 else ""
+
+    def _done(self, pack: PlannedPack, step: PlannedStep | None) -> str:
+        """Say how to tell: of RAW what the dish says of it, of what is cooked to be edible its own sign."""
+        parts = [self.dish.plan.parts[index].component for index in pack.all_parts]
+        if any(component.raw for component in parts):
+            return plain(self.sheet.raw, self.system, self.dish.usual)
+        if any(component.uncooked for component in parts):
+            return self.sheet.done_when
+        return "" if step is None else step.until
+
+    def _fill_mark(self, pack: PlannedPack, step: PlannedStep) -> str:
+        """Say how high water and food stand together in a pack that gets all the water of a step."""
+        alone = set(step.parts) <= set(pack.all_parts)
+        if step.verb not in IN_ITS_PACK or not alone:
+            return ""
+        dry_g = sum(self.sums.parts[index].dry_g for index in step.parts)
+        in_all_ml = self._sums(step).water_ml + dry_g * DRY_FOOD_ROOM.value
+        return words.FILL_MARK.format(water=self._volume(rounded(in_all_ml, ROUND_ML, NEAREST)))
+
+    def _volume(self, water_ml: float) -> str:
+        return whole_ml(water_ml) if self.system is System.METRIC else in_fluid_ounces(water_ml, UP)
+
+
+def _code_text(label: TripPackLabel) -> str:
+    """Write what a QR code says in plain text: what matters most to a cook first, a line each."""
+    told = (
+        f"{label.dish}, {label.servings}, {label.number}",
+        common.STATES[Cooking.TO_BE_SAFE.value] if label.raw else "",
+        label.take_out,
+        common.COMMA.join(filter(None, (label.water, label.minutes))),
+        label.done,
+        common.COMMA.join(label.holds),
+        words.CONTAINS.format(allergens=label.contains) if label.contains else "",
+    )
+    return "\n".join(line for line in told if line).replace(NO_BREAK, " ")
