@@ -7,6 +7,7 @@ from pathlib import Path
 
 from packlarder.book.book import dish_place, spoken
 from packlarder.book.household import Household
+from packlarder.book.wording import closest
 from packlarder.cli import texts
 from packlarder.cli.console import show_faults
 from packlarder.cli.larder_stage import LarderOpened, shown
@@ -16,7 +17,7 @@ from packlarder.cli.show_store import faulty, larder_asked_for, run_id
 from packlarder.cli.stages import BookRead, edition_of
 from packlarder.disk.theme import theme_folder
 from packlarder.faults import has_errors
-from packlarder.publish.label_stock import Purpose, label_stock
+from packlarder.publish.label_stock import STOCKS, Purpose, label_stock
 from packlarder.publish.labels import LabelJob, LabelSheets, build_labels
 from packlarder.publish.sizes import page_size
 from packlarder.reckon.larder_records import Standing
@@ -67,15 +68,21 @@ def _jobs(options: Options, wanted: Wanted) -> list[LabelJob]:
         usual = USUAL[LETTER if _prints_on_letter(wanted.household) else "a4"]
         return [LabelJob(purpose=one, stock=usual[one], first=options.first) for one in wanted.purposes]
     return [
-        LabelJob(purpose=_purpose(stock, wanted.purposes), stock=stock, first=options.first if nth == 0 else 1)
-        for nth, stock in enumerate(options.sheets)
+        _job(name, wanted.purposes, first=options.first if nth == 0 else 1) for nth, name in enumerate(options.sheets)
     ]
 
 
-def _purpose(stock: str, purposes: Sequence[Purpose]) -> Purpose:
-    """Give what a sheet is for: of jars and lids, what it serves."""
-    known = label_stock(stock)
-    return next((one for one in purposes if known is not None and one in known.serves), purposes[0])
+def _job(name: str, purposes: Sequence[Purpose], *, first: int) -> LabelJob:
+    """Print on a sheet what it serves for. Raises Misuse where it serves for nothing of it, or has no such label."""
+    stock = label_stock(name)
+    fitting = [one.id for one in STOCKS if set(one.serves) & set(purposes)]
+    if stock is None or name not in fitting:
+        close = closest(name, fitting)
+        hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(fitting)
+        raise Misuse(texts.NO_SHEET.format(name=name, hint=hint))
+    if first > stock.count:
+        raise Misuse(texts.NO_SUCH_LABEL.format(name=name, count=stock.count, first=first))
+    return LabelJob(purpose=next(one for one in purposes if one in stock.serves), stock=name, first=first)
 
 
 def _prints_on_letter(household: Household) -> bool:

@@ -39,7 +39,7 @@ def jar_label(one: Standing, household: Household) -> JarLabel:
         file=container.place.file,
         mark=str(one.mark),
         name=model.name,
-        form=model.form,
+        form="" if model.form.lower() in model.name.lower() else model.form,
         raw=component.raw,
         state=_state(component),
         take_out=common.SACHET if container.filled.sachet or model.sachet else "",
@@ -104,7 +104,7 @@ def _warning(one: Standing) -> str:
 def _code_text(label: JarLabel) -> str:
     """Write what a QR code says in plain text: what matters most to a cook first, a line each."""
     told = (
-        f"{label.name}, {label.form}",
+        common.COMMA.join(filter(None, (label.name, label.form))),
         label.state,
         label.take_out,
         label.warning,

@@ -94,12 +94,13 @@ class _Setter:
         water_ml = self._sums(step).water_ml
         if water_ml <= 0:
             return ""
-        if step.verb not in GIVES_WATER:
-            return words.POT_WATER.format(water=self._volume(water_ml))
+        phrase = words.PACK_WATER if step.verb in GIVES_WATER else words.POT_WATER
         warmth = bowl_warmth(self.dish.plan, step).value
-        others = [one.number for one in self.dish.plan.packs if one != pack and set(one.all_parts) & set(step.parts)]
-        phrase = words.PACK_WATER_WITH if others and "." not in pack.number else words.PACK_WATER
-        return phrase.format(water=self._volume(water_ml), warmth=warmth, others=common.COMMA.join(others))
+        water = phrase.format(water=self._volume(water_ml), warmth=warmth)
+        outer = pack.number.partition(".")[0]
+        sharing = [one.number for one in self.dish.plan.packs if set(one.all_parts) & set(step.parts)]
+        others = [number for number in sharing if number != outer]
+        return words.TOGETHER.format(water=water, others=common.COMMA.join(others)) if others else water
 
     def _minutes(self, step: PlannedStep) -> str:
         sums = self._sums(step)
