@@ -19,7 +19,7 @@ from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.printed import System
 
 RECIPES = Path(__file__).parents[2] / "recipes"
-FOLDERS = ("", "components/", "dishes/")
+FOLDERS = ("", "components/", "dishes/", "batches/", "draws/")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

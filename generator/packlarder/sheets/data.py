@@ -45,7 +45,7 @@ def dish_data(dish: DishSeries, sheet: DishSheet, *, at: int = 0, edition: str, 
         incomplete=sorted(sums.incomplete),
         allergens=list(sheet.allergens),
         traces=list(sheet.traces),
-        packs=[*(_pack(dish, sums, pack) for pack in dish.plan.packs), *_loose(dish, sums)],
+        packs=[*(_pack(dish, at, pack) for pack in dish.plan.packs), *_loose(dish, at)],
         steps=[_step(row, at) for row in sheet.steps],
         safety=[_note(caution) for caution in sheet.cautions],
         missing=[spoken(line) for line in sheet.missing],
@@ -106,27 +106,27 @@ def _heat(sums: HeatSums, hot_ml: int) -> Heat:
     )
 
 
-def _pack(dish: DishSeries, sums: DishSums, pack: PlannedPack) -> Packed:
+def _pack(dish: DishSeries, at: int, pack: PlannedPack) -> Packed:
     parts = [dish.plan.parts[index].component for index in pack.all_parts]
     return Packed(
         number=pack.number or None,
         called=pack.called,
         parts=[dish.plan.parts[index].component.id for index in pack.parts],
-        weight_g=grams(sum(sums.parts[index].dry_g for index in pack.all_parts)),
+        weight_g=number(sum(dish.printed_g[index][at] for index in pack.all_parts), 1),
         raw=any(part.raw for part in parts),
         sachet=pack.sachet or any(part.model.sachet for part in parts),
-        inside=[_pack(dish, sums, inner) for inner in pack.inside],
+        inside=[_pack(dish, at, inner) for inner in pack.inside],
     )
 
 
-def _loose(dish: DishSeries, sums: DishSums) -> list[Packed]:
+def _loose(dish: DishSeries, at: int) -> list[Packed]:
     loose = [(index, dish.plan.parts[index].component) for index in dish.plan.loose]
     return [
         Packed(
             number=None,
             called=component.model.carried_in,
             parts=[component.id],
-            weight_g=grams(sums.parts[index].dry_g),
+            weight_g=number(dish.printed_g[index][at], 1),
             raw=component.raw,
             sachet=component.model.sachet,
             inside=[],

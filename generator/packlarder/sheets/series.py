@@ -30,6 +30,8 @@ from packlarder.sheets.printed import NOTHING, Printed, kept, same
 NEAR = 0.25
 """A count may be off by this share of itself."""
 Numbers = tuple[float | None, ...]
+HEAVY_G = 10_000
+"""From here on totals are told in kilograms."""
 SLACK, SLACK_MIN = 0.02, 0.25
 """Minutes are rounded up, but for what no cook would wait: a fiftieth of them, at most a quarter of a minute."""
 
@@ -42,8 +44,12 @@ def weights(grams: Numbers) -> Printed:
 
 @kept
 def total_weights(grams: Numbers) -> Printed:
-    """Print totals of weights that are rounded already."""
-    return _both(grams, as_weighed, in_ounces)
+    """Print totals of weights that are rounded already, so that what is printed adds up."""
+    return _both(grams, _in_all, in_ounces)
+
+
+def _in_all(grams: float) -> str:
+    return amount(round(grams, 1), "g") if grams < HEAVY_G else as_weighed(grams)
 
 
 @kept
