@@ -33,7 +33,7 @@ containers:
 """
 TWO_JARS = "put in: [{in: jar, holds: 110 g}, {in: jar, holds: 111 g}]"
 EGG = f"egg powder: {{fresh: 900 g, trays: 2, dry: 221 g, tested: no lighter, {TWO_JARS}}}"
-"""18 large eggs as they came out, in two jars: run/1 with 110 g and run/2 with 111 g."""
+"""18 large eggs as they came out, in two jars: run/a1 with 110 g and run/a2 with 111 g."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,10 +49,9 @@ class Stored:
         """Give one batch of a run."""
         return self.store.runs[run].batches[index]
 
-    def jar(self, number: int = 1, run: str = RUN) -> Standing:
+    def jar(self, number: int = 1, run: str = RUN, batch: str = "a") -> Standing:
         """Give one container as it stands, an empty one too."""
-        standing = (*self.larder.standing, *self.larder.emptied)
-        return next(one for one in standing if one.mark == Mark(run, number))
+        return self.larder.by_mark[Mark(run, batch, number)]
 
     def component(self, id: str) -> ComponentSums:
         """Give a component with what its batches taught."""
@@ -72,7 +71,7 @@ def run_of(*batches: str, dryer: str = "freezer", loaded: str = "2027-03-12 08:3
 
 
 def drawn_on(day: str, *draws: str, what_for: str = "") -> str:
-    """Write a file of draws; each one without its braces, `from: run/1, took: 60 g`."""
+    """Write a file of draws; each one without its braces, `from: run/a1, took: 60 g`."""
     head = f"date: {day}\n" + (f"for: {what_for}\n" if what_for else "")
     return f"{head}drawn:\n" + "".join(f"  - {{{draw}}}\n" for draw in draws)
 

@@ -3,9 +3,10 @@
 from datetime import date
 
 import pytest
-from tests.sums.store_of import EGG, RUN, TWO_JARS, Stored, run_of, store_of
+from tests.sums.store_of import EGG, RUN, TWO_JARS, Stored, drawn_on, run_of, store_of
 
 from packlarder.book.draw import Mark
+from packlarder.book.read import read_book
 from packlarder.faults import Severity
 from packlarder.figures.allergens import Allergen
 from packlarder.reckon.drying import Verdict
@@ -70,23 +71,42 @@ def test_count_that_nobody_weighed() -> None:
     assert found.batch().verdict is None
 
 
-def test_marks_count_through_the_run() -> None:
-    """Two jars of egg are 1 and 2, the pouch of rice is 3, and each knows its place among its own."""
+def test_marks_count_through_their_batch() -> None:
+    """Two jars of egg are a1 and a2, the pouch of rice is b1, and each knows its place among its own."""
     run = store_of(run_of(EGG, RICE)).store.runs[RUN]
     assert [(str(one.mark), one.nth, one.of, one.dry_g) for one in run.containers] == [
-        ("run/1", 1, 2, 110),
-        ("run/2", 2, 2, 111),
-        ("run/3", 1, 1, 320),
+        ("run/a1", 1, 2, 110),
+        ("run/a2", 2, 2, 111),
+        ("run/b1", 1, 1, 320),
     ]
 
 
+def test_a_jar_that_is_added_later_changes_no_mark_on_a_label() -> None:
+    """A third jar of egg is a3; the rice after it is b1 before and after, and so is what was drawn from it."""
+    more = EGG.replace(TWO_JARS, TWO_JARS.replace("111 g}", "100 g}, {in: jar, holds: 11 g}"))
+    rice = drawn_on("2027-04-01", "from: run/b1, took: 20 g")
+    before, after = (store_of(run_of(egg, RICE), draws=(rice,)) for egg in (EGG, more))
+    assert [str(one.mark) for one in after.store.runs[RUN].containers] == ["run/a1", "run/a2", "run/a3", "run/b1"]
+    assert before.jar(1, batch="b").left_g == after.jar(1, batch="b").left_g == 300
+
+
+def test_letters_for_twenty_six_batches() -> None:
+    """The last entry has the letter z; after it there is none left, and the run says so."""
+    entry = "egg powder: {dry: 10 g, put in: [{in: jar, holds: 10 g}]}"
+    run = store_of(run_of(*[entry] * 26, dryer="", took=""), fails=True).store.runs[RUN]
+    assert [str(one.mark) for one in run.containers][-1] == "run/z1"
+    book = {"book.yaml": b"packlarder: 1\ntitle: x\n", "batches/run.yaml": run_of(*[entry] * 27, dryer="").encode()}
+    (fault,) = [one for one in read_book(book).faults if one.place.file == "batches/run.yaml"]
+    assert (fault.code, fault.message) == ("too-many", "27 entries stand here, and there are letters for 26 on labels")
+
+
 def test_marks_stay_where_a_component_is_unknown() -> None:
-    """The rice keeps its number 3 though nobody knows what was in the jars before it; the name is marked once."""
+    """The rice keeps its letter b though nobody knows what was in the jars before it; the name is marked once."""
     found = store_of(run_of(EGG.replace("egg powder", "egg pwoder"), RICE), fails=True)
     marked, message, help = only(found, "unknown-component")
     assert (marked, message) == ("egg pwoder", 'no component is called "egg pwoder"')
     assert 'did you mean "egg powder"?' in help
-    assert [one.mark for one in found.store.runs[RUN].containers] == [Mark(RUN, 3)]
+    assert [one.mark for one in found.store.runs[RUN].containers] == [Mark(RUN, "b", 1)]
 
 
 def test_two_trays_of_ham_and_a_two_quart_jar() -> None:
@@ -197,10 +217,43 @@ def test_traces_of_what_lay_beside() -> None:
     """Egg beside cheese may hold milk and cheese egg; what is in a food itself is no trace; shared knives are added."""
     cheese = "cheese: {fresh: 500 g, trays: 1, dry: 320 g, traces: [sesame, milk]}"
     found = store_of(run_of(EGG, cheese), cheese=CHEESE)
-    assert found.batch(0).traces == {Allergen.MILK}
+    assert found.batch(0).traces == {Allergen.MILK, Allergen.SESAME}
     assert found.batch(1).traces == {Allergen.EGG, Allergen.SESAME}
-    assert found.component("egg-powder").traces == {Allergen.MILK}
+    assert found.component("egg-powder").traces == {Allergen.MILK, Allergen.SESAME}
     assert store_of(run_of(EGG), cheese=CHEESE).batch().traces == frozenset()
+
+
+def test_what_a_neighbour_may_contain_is_passed_on() -> None:
+    """The cheese may hold nuts by its packet: so may the egg beside it, but not the egg of another run."""
+    cheese = "cheese: {fresh: 500 g, trays: 1, dry: 320 g}"
+    found = store_of(run_of(EGG, cheese), run_of(EGG, RICE), cheese=f"{CHEESE}\nmay contain: [walnut]")
+    assert found.batch(0).traces == {Allergen.MILK, Allergen.WALNUT}
+    assert (found.batch(0, "run-2").traces, found.batch(1, "run-2").traces) == (frozenset(), {Allergen.EGG})
+
+
+def test_what_its_ingredients_lay_beside_is_passed_on() -> None:
+    """Egg lay beside cheese; a bake of that egg, dried beside rice, hands egg and milk on to the rice."""
+    bake = "made of: [{egg powder: 100 g}, {salt: 2 g}]\nwent in: cooked\ncontains: [egg]\ndried: freeze-dried\nform: bark"
+    cheese = "cheese: {fresh: 500 g, trays: 1, dry: 320 g}"
+    found = store_of(
+        run_of(EGG, cheese), run_of("bake: {fresh: 90 g, trays: 1, dry: 90 g}", RICE), cheese=CHEESE, bake=bake
+    )
+    assert found.batch(1, "run-2").traces == {Allergen.EGG, Allergen.MILK}
+    assert found.component("rice").traces == {Allergen.EGG, Allergen.MILK}
+
+
+def test_jars_filled_on_one_day_without_a_dryer_give_no_traces() -> None:
+    """Pasta and milk powder were only put into jars: nothing drips from one jar into the other."""
+    found = store_of(run_of("pasta: {dry: 500 g}", "milk powder: {dry: 500 g, traces: soya}", dryer="", took=""))
+    assert [found.batch(index).traces for index in (0, 1)] == [frozenset(), {Allergen.SOYA}]
+
+
+def test_what_lay_beside_raw_food() -> None:
+    """The rice is told of the RAW egg in its dryer; the egg, a run without RAW and a run without a dryer are not."""
+    found = store_of(run_of(EGG, RICE, EGG), run_of(RICE), run_of("egg powder: {dry: 9 g}", "pasta: {dry: 9 g}", dryer=""), fails=None)
+    assert [found.batch(index).beside_raw for index in (0, 1, 2)] == [(), ("Egg powder",), ()]
+    assert found.batch(0, "run-2").beside_raw == ()
+    assert found.batch(1, "run-3").beside_raw == ()
 
 
 def test_traces_go_on_into_mixes() -> None:

@@ -215,8 +215,8 @@ on the trays:
 DRAWS = """
 date: 2027-04-01
 drawn:
-  - {from: 2027-03-12-egg/2, took: all}
-  - {from: 2027-03-12-egg/1, counted: 0 g}
+  - {from: 2027-03-12-egg/a2, took: all}
+  - {from: 2027-03-12-egg/a1, counted: 0 g}
 """
 
 PLAIN = {

@@ -21,13 +21,14 @@ LITTLE_G, WEIGHED_TO_G = 10, 1.0
 def slips_of_run(run: RunSums, household: Household) -> tuple[Fault, ...]:
     """Find the slips of a run and of its batches."""
     found = [*_of_the_dryer(run, household)]
-    for batch in run.batches:
+    for batch in run.kept:
         found += [
             *_wrong_dryer(batch, run),
             *_uncounted(batch),
             *_grown(batch),
             *_not_dry(batch),
             *_too_much_in_jars(batch),
+            *(slip for filled in batch.containers for slip in _filled_from(batch, filled)),
             *(slip for filled in batch.containers for slip in _container(batch, filled, household)),
         ]
     return tuple(found)
@@ -143,13 +144,26 @@ def _wet(batch: BatchSums, held: Dried, told: str) -> Fault:
 
 
 def _too_much_in_jars(batch: BatchSums) -> Iterator[Fault]:
-    held_g = sum(container.dry_g for container in batch.containers)
+    held_g = sum(container.dry_g for container in batch.containers if container.filled.from_ is None)
     if batch.dry_g is not None and held_g > batch.dry_g * (1 + WEIGHED_FULL.value):
         yield Fault(
             place=batch.place.at("put in"),
             code="more-than-came-out",
             message=f"the containers hold {as_weighed(held_g)}, and {as_weighed(batch.dry_g)} came out of the dryer",
             help="weigh the jars again, or is one of them from another batch?",
+        )
+
+
+def _filled_from(batch: BatchSums, filled: FilledContainer) -> Iterator[Fault]:
+    """Find a container that was filled from none of those before it."""
+    before = [one.mark for one in batch.containers[: filled.nth - 1]]
+    if filled.filled.from_ is not None and filled.filled.from_ not in before:
+        named = f"before it stand {', '.join(map(str, before))}" if before else "it is the first one"
+        yield Fault(
+            place=filled.place.at("from"),
+            code="filled-from-elsewhere",
+            message=f"{filled.mark} can only be filled from a container of its batch that stands before it",
+            help=f"{named}; food of another batch stays in jars of its own",
         )
 
 

@@ -1,6 +1,6 @@
 """From the dryer to the shelf: what shares a run, what goes into a pack without oxygen, what is kept too long."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from packlarder.book.batch import DrynessTest, Sachet
 from packlarder.book.draw import Deed
@@ -39,7 +39,7 @@ def raw_never_with_cooked(case: RunCase) -> Iterator[Hit]:
 
 def _both(case: RunCase) -> Iterator[Hit]:
     """Find raw and other food that shared a dryer; what was only mixed or filled on one day did not."""
-    others = [batch for batch in case.run.batches if not batch.component.raw]
+    others = [batch for batch in case.run.kept if not batch.component.raw]
     if case.run.model.dryer and case.raw and others:
         raw, other = case.raw[0], others[0]
         there = Place(file=other.place.file, path=other.place.path, spot=Spot.KEY)
@@ -70,13 +70,13 @@ def raw_egg_or_milk_in_warm_air(case: RunCase) -> Iterator[Hit]:
             yield case.hit(batch)
 
 
-def _in_warm_air(case: RunCase) -> list[BatchSums]:
-    return list(case.run.batches) if case.drying is Drying.AIR_DRIED else []
+def _in_warm_air(case: RunCase) -> Sequence[BatchSums]:
+    return case.run.kept if case.drying is Drying.AIR_DRIED else ()
 
 
 def not_for_this_dryer(case: RunCase) -> Iterator[Hit]:
     """Find food that is not dried at home in this way, and say why."""
-    for batch in case.run.batches:
+    for batch in case.run.kept:
         for kind in sorted(batch.component.kinds) if len(batch.component.kinds) == 1 else ():
             rules = kind.rules
             suits = rules.freeze_dry if case.drying is Drying.FREEZE_DRIED else rules.air_dry
@@ -121,14 +121,14 @@ def moist_in_vacuum(case: RunCase) -> Iterator[Hit]:
 
 def vacuum_is_no_preservation(case: RunCase) -> Iterator[Hit]:
     """Say of a vacuum jar what it does not do, once for each batch."""
-    for batch in case.run.batches:
+    for batch in case.run.kept:
         if any(container.filled.vacuum for container in batch.containers):
             yield case.hit(batch, "put in")
 
 
 def freeze_dried_keeping(case: RunCase) -> Iterator[Hit]:
     """Say of home freeze-dried food that nobody knows how long it keeps."""
-    for batch in case.run.batches:
+    for batch in case.run.kept:
         if case.drying is Drying.FREEZE_DRIED and batch.containers:
             yield case.hit(batch, "put in")
 

@@ -33,7 +33,7 @@ class RunCase:
 
     def filled(self) -> Iterator[tuple[BatchSums, FilledContainer]]:
         """Give every container with its batch."""
-        for batch in self.run.batches:
+        for batch in self.run.kept:
             for container in batch.containers:
                 yield batch, container
 
