@@ -7,7 +7,7 @@ from tests.sums.store_of import EGG, RUN, TWO_JARS, Stored, drawn_on, run_of, st
 
 from packlarder.book.draw import Mark
 from packlarder.book.read import read_book
-from packlarder.faults import Severity
+from packlarder.faults import Fault, Severity
 from packlarder.figures.allergens import Allergen
 from packlarder.reckon.drying import Verdict
 
@@ -22,6 +22,13 @@ def only(found: Stored, code: str) -> tuple[str, str, str]:
     (fault,) = found.faults
     assert fault.code == code
     return fault.marked, fault.message.replace("\u00a0", " "), fault.help.replace("\u00a0", " ")
+
+
+def refused(run: str) -> Fault:
+    """Give the one fault for which a run is not even read."""
+    faults = read_book({"book.yaml": b"", "batches/run.yaml": run.encode()}).faults
+    (fault,) = [one for one in faults if one.place.file == "batches/run.yaml"]
+    return fault
 
 
 def test_eighteen_eggs_fill_two_trays_in_a_day_and_a_half() -> None:
@@ -68,7 +75,11 @@ def test_count_that_nobody_weighed() -> None:
     marked, message, help = only(found, "can-not-weigh")
     assert (marked, message) == ("3 onions", "the weight of 3 onions of it fresh is not known")
     assert help == "weigh 1 onion and write `counts: {1 onion: ... g}` in components/onion.yaml"
-    assert found.batch().verdict is None
+    assert found.batch().verdict is Verdict.CAN_NOT_TELL
+    tested = store_of(
+        run_of("onion: {fresh: 3 onions, trays: 1, dry: 60 g, tested: no lighter}", dryer="rack"), fails=True
+    )
+    assert (tested.batch().verdict, tested.store.learnt) == (Verdict.DRY, {})  # dry, but of how much nobody knows
 
 
 def test_marks_count_through_their_batch() -> None:
@@ -95,8 +106,7 @@ def test_letters_for_twenty_six_batches() -> None:
     entry = "egg powder: {dry: 10 g, put in: [{in: jar, holds: 10 g}]}"
     run = store_of(run_of(*[entry] * 26, dryer="", took=""), fails=True).store.runs[RUN]
     assert [str(one.mark) for one in run.containers][-1] == "run/z1"
-    book = {"book.yaml": b"packlarder: 1\ntitle: x\n", "batches/run.yaml": run_of(*[entry] * 27, dryer="").encode()}
-    (fault,) = [one for one in read_book(book).faults if one.place.file == "batches/run.yaml"]
+    fault = refused(run_of(*[entry] * 27, dryer=""))
     assert (fault.code, fault.message) == ("too-many", "27 entries stand here, and there are letters for 26 on labels")
 
 
@@ -263,3 +273,42 @@ def test_traces_go_on_into_mixes() -> None:
     found = store_of(run_of(EGG, cheese), cheese=CHEESE, plain=plain, mix=MIX)
     assert found.component("plain").traces == {Allergen.MILK}
     assert found.component("mix").traces == frozenset()
+
+
+THROWN_OUT = "egg powder: {fresh: 900 g, trays: 2, dry: 120 g, weighs: {1 cup: 90 g}, thrown out: the tray fell}"
+
+
+def test_what_was_thrown_out_is_history_and_nothing_else() -> None:
+    """120 g can not be right for 900 g of egg: thrown out, it is no slip, has no verdict and teaches no cup."""
+    found = store_of(run_of(THROWN_OUT, RICE))
+    batch = found.batch()
+    assert (batch.thrown_out, batch.verdict, batch.dried, batch.containers) == ("the tray fell", None, None, ())
+    assert (batch.fresh_g, batch.dry_g) == (900, 120)
+    assert "egg-powder" not in found.store.learnt
+    assert [one.component.id for one in found.store.runs[RUN].kept] == ["rice"]
+    assert store_of(run_of(THROWN_OUT.replace(", thrown out: the tray fell", "")), fails=True).codes == [
+        "batch-can-not-be-right"
+    ]
+
+
+def test_what_was_thrown_out_lay_beside_the_rest_all_the_same() -> None:
+    """Its egg may be in the rice, and it was RAW there."""
+    rice = store_of(run_of(THROWN_OUT, RICE)).batch(1)
+    assert (rice.traces, rice.beside_raw) == ({Allergen.EGG}, ("Egg powder",))
+
+
+def test_nothing_is_filled_from_what_was_thrown_out() -> None:
+    """Either the jars or the reason is a slip."""
+    fault = refused(run_of(EGG.replace("put in", "thrown out: spilt, put in")))
+    assert (fault.code, fault.message) == ("thrown-out-in-jars", "it was thrown out, and yet jars are filled")
+
+
+@pytest.mark.parametrize(("fresh", "fits"), [("3 kg", True), ("3.1 kg", False)])
+def test_more_on_a_tray_than_it_takes(fresh: str, *, fits: bool) -> None:
+    """A tray of the freezer takes 1 kg: 1.5 kg on each of two pass, 1.55 kg are a slip, most likely of the trays."""
+    rice = f"rice: {{fresh: {fresh}, trays: 2, dry: 1 kg}}"
+    found = store_of(run_of(rice), fails=not fits)
+    if not fits:
+        marked, message, _ = only(found, "overloaded-tray")
+        assert (marked, message) == ("2", "1550 g lay on each tray, and a tray of freezer takes 1000 g")
+        assert found.faults[0].severity is Severity.WARNING

@@ -99,6 +99,13 @@ def test_warmer_stores_keep_shorter(stores: str, days: int) -> None:
     assert (found.day - DRIED).days == days
 
 
+@pytest.mark.parametrize(("degrees", "days"), [("14 °C", 365), ("17 °C", 182), ("35 °C", 182)])
+def test_freeze_dried_fruit_in_a_warm_store(degrees: str, days: int) -> None:
+    """A year kept cool, half of it kept warm (common practice), and in a store warmer than any row the shortest."""
+    found = known(keeps("apple", stands="shelf", stores=f"shelf: {degrees}"))
+    assert (found.day - DRIED).days == days
+
+
 def test_starting_point_where_nothing_is_published() -> None:
     """Home freeze-dried food: 4 months, marked as common practice."""
     found = known(keeps())

@@ -14,6 +14,8 @@ from packlarder.reckon.measures import PER_ML
 
 HEAPED = 1.10
 """A jar that is shaken down and heaped holds a little more than its measure says."""
+OVERLOADED = 1.5
+"""A tray that holds so many times what the household puts on one is no full tray but a slip."""
 LITTLE_G, WEIGHED_TO_G = 10, 1.0
 """A batch is weighed to the gram, a little one to a tenth of it: what it must lose and what is left then add up."""
 
@@ -24,6 +26,7 @@ def slips_of_run(run: RunSums, household: Household) -> tuple[Fault, ...]:
     for batch in run.kept:
         found += [
             *_wrong_dryer(batch, run),
+            *_overloaded(batch, run),
             *_uncounted(batch),
             *_grown(batch),
             *_not_dry(batch),
@@ -91,6 +94,19 @@ def _wrong_dryer(batch: BatchSums, run: RunSums) -> Iterator[Fault]:
         )
 
 
+def _overloaded(batch: BatchSums, run: RunSums) -> Iterator[Fault]:
+    """Find more on a tray than it can hold: most likely some trays were not counted."""
+    if run.dryer is not None and batch.tray_g is not None and batch.tray_g > run.dryer.a_tray.base * OVERLOADED:
+        yield Fault(
+            place=batch.place.at("trays"),
+            code="overloaded-tray",
+            message=f"{as_weighed(batch.tray_g)} lay on each tray, and a tray of {run.model.dryer} takes "
+            f"{as_weighed(run.dryer.a_tray.base)}",
+            help="were there more trays? what lies too deep dries on the outside alone",
+            severity=Severity.WARNING,
+        )
+
+
 def _uncounted(batch: BatchSums) -> Iterator[Fault]:
     for gap in batch.gaps:
         place = batch.place.at("fresh")
@@ -124,7 +140,8 @@ def _not_dry(batch: BatchSums) -> Iterator[Fault]:
         f"solids: {as_weighed(held.dry_g)} dry"
     )
     if held.verdict is Verdict.CAN_NOT_BE_RIGHT:
-        help = "weigh again: was some left on the trays, or the tray weighed with the fresh food?"
+        help = "weigh again: was some left on the trays, or the tray weighed with the fresh food? "
+        help += "if it was thrown away, say so in `thrown out:`"
         yield Fault(place=place, code="batch-can-not-be-right", message=f"{told} can not be right", help=help)
     elif held.verdict is Verdict.NOT_DRY_YET:
         yield _wet(batch, held, told)

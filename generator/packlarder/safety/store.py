@@ -12,6 +12,7 @@ from packlarder.figures.margins import DRY_WITHOUT_OXYGEN
 from packlarder.figures.temperatures import Authority
 from packlarder.measure import in_celsius, in_fahrenheit, in_percent
 from packlarder.reckon.batch_records import BatchSums, FilledContainer
+from packlarder.reckon.drying import Verdict
 from packlarder.safety.heat import groups_of, perishable, raw_kinds, temperature_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.limits import HEAT_STEP, HEAT_STEP_POULTRY, SAME_DEGREES
@@ -75,13 +76,27 @@ def _in_warm_air(case: RunCase) -> Sequence[BatchSums]:
 
 
 def not_for_this_dryer(case: RunCase) -> Iterator[Hit]:
-    """Find food that is not dried at home in this way, and say why."""
-    for batch in case.run.kept:
+    """Find food that is not dried at home in this way, or not uncooked, and say why.
+
+    Meat and fish for warm air are left to the rule about the heat step.
+    """
+    for batch in case.run.kept if case.drying is not None else ():
         for kind in sorted(batch.component.kinds) if len(batch.component.kinds) == 1 else ():
             rules = kind.rules
             suits = rules.freeze_dry if case.drying is Drying.FREEZE_DRIED else rules.air_dry
-            if case.drying is not None and suits is HomeDrying.NO:
+            uncooked = kind in batch.component.uncooked and rules.group not in _MEAT_OR_FISH
+            if suits is HomeDrying.NO:
                 yield case.hit(batch, why=rules.caution or "it does not dry well")
+            elif suits is HomeDrying.COOKED_FIRST and uncooked:
+                why = f"it is cooked before it is dried. {rules.caution}".rstrip(". ")
+                yield case.hit(batch, why=why, facts=rules.facts)
+
+
+def not_tested(case: RunCase) -> Iterator[Hit]:
+    """Find food dried at home that was put into containers before anybody could tell whether it is dry."""
+    for batch in case.run.kept:
+        if batch.containers and batch.verdict is Verdict.CAN_NOT_TELL:
+            yield case.hit(batch, "put in")
 
 
 def too_moist_without_oxygen(case: RunCase) -> Iterator[Hit]:
@@ -169,6 +184,7 @@ RULES = (
     RunRule(
         id="too-fat-without-oxygen", severity=Severity.ERROR, facts=("T5-08", "T5-09"), check=too_fat_without_oxygen
     ),
+    RunRule(id="not-tested", severity=Severity.WARNING, facts=("T4-13", "T5-23"), check=not_tested),
     RunRule(id="moist-in-vacuum", severity=Severity.WARNING, facts=("T5-10", "T5-11"), check=moist_in_vacuum),
     RunRule(id="not-for-this-dryer", severity=Severity.WARNING, facts=("T4-26", "T4-27"), check=not_for_this_dryer),
     RunRule(
