@@ -154,7 +154,12 @@ def test_drawn_before_it_was_filled() -> None:
 def test_unknown_marks(mark: str, help: str) -> None:
     """Told with the marks that its run has, or with the closest run."""
     two = "put in: [{in: jar, holds: 9 g}, {in: jar, holds: 9 g}]"
-    mixed = run_of("pasta: {dry: 9 g, put in: [{in: jar, holds: 9 g}]}", "salt: {dry: 9 g}", f"rice: {{dry: 18 g, {two}}}", dryer="")
+    mixed = run_of(
+        "pasta: {dry: 9 g, put in: [{in: jar, holds: 9 g}]}",
+        "salt: {dry: 9 g}",
+        f"rice: {{dry: 18 g, {two}}}",
+        dryer="",
+    )
     in_dryer = run_of("rice: {fresh: 1 kg, trays: 2}", took="")
     found = drawn(f"from: {mark}, took: 10 g", runs=(in_dryer, mixed.replace("rice:", "oil:")), fails=True)
     assert only(found) == ("unknown-mark", mark, f'no container bears the mark "{mark}"')

@@ -243,7 +243,9 @@ def test_what_a_neighbour_may_contain_is_passed_on() -> None:
 
 def test_what_its_ingredients_lay_beside_is_passed_on() -> None:
     """Egg lay beside cheese; a bake of that egg, dried beside rice, hands egg and milk on to the rice."""
-    bake = "made of: [{egg powder: 100 g}, {salt: 2 g}]\nwent in: cooked\ncontains: [egg]\ndried: freeze-dried\nform: bark"
+    bake = (
+        "made of: [{egg powder: 100 g}, {salt: 2 g}]\nwent in: cooked\ncontains: [egg]\ndried: freeze-dried\nform: bark"
+    )
     cheese = "cheese: {fresh: 500 g, trays: 1, dry: 320 g}"
     found = store_of(
         run_of(EGG, cheese), run_of("bake: {fresh: 90 g, trays: 1, dry: 90 g}", RICE), cheese=CHEESE, bake=bake
@@ -260,7 +262,12 @@ def test_jars_filled_on_one_day_without_a_dryer_give_no_traces() -> None:
 
 def test_what_lay_beside_raw_food() -> None:
     """The rice is told of the RAW egg in its dryer; the egg, a run without RAW and a run without a dryer are not."""
-    found = store_of(run_of(EGG, RICE, EGG), run_of(RICE), run_of("egg powder: {dry: 9 g}", "pasta: {dry: 9 g}", dryer=""), fails=None)
+    found = store_of(
+        run_of(EGG, RICE, EGG),
+        run_of(RICE),
+        run_of("egg powder: {dry: 9 g}", "pasta: {dry: 9 g}", dryer=""),
+        fails=None,
+    )
     assert [found.batch(index).beside_raw for index in (0, 1, 2)] == [(), ("Egg powder",), ()]
     assert found.batch(0, "run-2").beside_raw == ()
     assert found.batch(1, "run-3").beside_raw == ()

@@ -98,7 +98,7 @@ class BatchDetail(BookModel):
     tested: Tests = ()
     """how you found that it is dry: `no lighter` (two hours more, weighed again), `snaps cold`"""
     best_before: Day | None = None
-    """for what was bought dry: the day on its pack"""
+    """for what was bought dry, the day on its pack; for a mix, the earliest day of what went into it"""
     weighs: dict[Text, Weight] = Field(default_factory=dict)
     """what a measure of this batch weighs: `1 cup: 62 g`"""
     put_in: tuple[Filled, ...] = ()

@@ -71,7 +71,7 @@ class BatchSums:
         """Give why nothing of it was kept, "" where something was."""
         return self.model.detail.thrown_out
 
-    @property
+    @cached_property
     def verdict(self) -> Verdict | None:
         """Give what can be said of its dryness.
 

@@ -33,9 +33,7 @@ class Contents:
     drawn: tuple[Drawn, ...] = ()
 
 
-def follow(
-    container: FilledContainer, events: Iterable[Event], on: date
-) -> tuple[Contents, tuple[Fault, ...]]:
+def follow(container: FilledContainer, events: Iterable[Event], on: date) -> tuple[Contents, tuple[Fault, ...]]:
     """Go through the draws of a container in the order of days; those after `on` can be at fault and count not yet.
 
     What was filled from another container stood open on that day, and counts as opened then.

@@ -22,7 +22,9 @@ def unknown_mark(book: Book, mark: Mark, place: Place) -> Iterator[Fault]:
         if mark.number <= filled.get(mark.batch, 0):
             return
         known = ", ".join(_counted(letter, count) for letter, count in filled.items() if count)
-        help = f"those of its run are {known}" if known else f"write what was `put in` what in {run_place(mark.run).file}"
+        help = (
+            f"those of its run are {known}" if known else f"write what was `put in` what in {run_place(mark.run).file}"
+        )
     else:
         close = closest_name(mark.run, book.runs)
         help = f"did you mean {close}/{mark.in_run}?" if close else "its run would stand in batches/"

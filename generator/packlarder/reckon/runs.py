@@ -127,7 +127,7 @@ def _with(run: RunSums, components: Mapping[str, ComponentSums]) -> RunSums:
         replace(
             batch,
             component=component,
-            dried=_held(batch.model.detail, component, batch.fresh_g, batch.dry_g),
+            dried=_held_again(batch, component),
             traces=_traces(together[nth], _beside(run.model, together, nth)),
         )
         for nth, (batch, (_, component)) in enumerate(zip(run.batches, together, strict=True))
@@ -139,6 +139,13 @@ def _held(detail: BatchDetail, component: ComponentSums, fresh_g: float | None, 
     if fresh_g is None or dry_g is None or detail.thrown_out:
         return None
     return dried(component, fresh_g, dry_g, detail.tested)
+
+
+def _held_again(batch: BatchSums, component: ComponentSums) -> Dried | None:
+    """Give what a batch's weights tell; only a mix has other water when something was learnt."""
+    if component.fresh_water == batch.component.fresh_water:
+        return batch.dried
+    return _held(batch.model.detail, component, batch.fresh_g, batch.dry_g)
 
 
 def _beside(model: DryingRun, together: Together, nth: int) -> Together:

@@ -118,9 +118,7 @@ class KeepingTimes:
         return self._known[asked]
 
 
-def limits_of(
-    component: ComponentSums, rules: Sequence[KeepingRule], kept: Kept, store_c: float
-) -> Iterator[Limit]:
+def limits_of(component: ComponentSums, rules: Sequence[KeepingRule], kept: Kept, store_c: float) -> Iterator[Limit]:
     """Give what a way of keeping asks for: of each kind of food in a component the household's rule, and the figure."""
     for kind in sorted(component.kinds):
         rule = rule_for(component, kind, rules, kept)

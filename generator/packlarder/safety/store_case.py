@@ -37,9 +37,7 @@ class RunCase:
             for container in batch.containers:
                 yield batch, container
 
-    def hit(
-        self, batch: BatchSums, key: str = "", *also: Place, facts: tuple[str, ...] = (), **words: str
-    ) -> Hit:
+    def hit(self, batch: BatchSums, key: str = "", *also: Place, facts: tuple[str, ...] = (), **words: str) -> Hit:
         """Make a hit at a batch: at one of its keys, or at its name."""
         name = Place(file=batch.place.file, path=batch.place.path, spot=Spot.KEY)
         places = (batch.place.at(key) if key else name, *also)
