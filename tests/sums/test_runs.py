@@ -238,7 +238,7 @@ def test_what_a_neighbour_may_contain_is_passed_on() -> None:
     cheese = "cheese: {fresh: 500 g, trays: 1, dry: 320 g}"
     found = store_of(run_of(EGG, cheese), run_of(EGG, RICE), cheese=f"{CHEESE}\nmay contain: [walnut]")
     assert found.batch(0).traces == {Allergen.MILK, Allergen.WALNUT}
-    assert (found.batch(0, "run-2").traces, found.batch(1, "run-2").traces) == (frozenset(), {Allergen.EGG})
+    assert [set(found.batch(index, "run-2").traces) for index in (0, 1)] == [set(), {Allergen.EGG}]
 
 
 def test_what_its_ingredients_lay_beside_is_passed_on() -> None:
@@ -301,7 +301,7 @@ def test_what_was_thrown_out_is_history_and_nothing_else() -> None:
 def test_what_was_thrown_out_lay_beside_the_rest_all_the_same() -> None:
     """Its egg may be in the rice, and it was RAW there."""
     rice = store_of(run_of(THROWN_OUT, RICE)).batch(1)
-    assert (rice.traces, rice.beside_raw) == ({Allergen.EGG}, ("Egg powder",))
+    assert (set(rice.traces), rice.beside_raw) == ({Allergen.EGG}, ("Egg powder",))
 
 
 def test_nothing_is_filled_from_what_was_thrown_out() -> None:

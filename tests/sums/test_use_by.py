@@ -211,6 +211,8 @@ def test_bags_keep_shorter() -> None:
     assert known(keeps(jar="bag", rules="{for: 12 months}")).day == DRIED + timedelta(days=14)
     assert known(keeps(jar="bag", rules="{kept: trip pack, for: 3 weeks}")).day == DRIED + timedelta(days=21)
     assert keeps(jar="pouch") == keeps(jar="jar")
+    # an own rule may make a bag keep longer than two weeks, but not longer than a jar would
+    assert known(keeps("jerky", jar="bag", rules="{kept: trip pack, for: 3 weeks}")).day == DRIED + timedelta(days=14)
 
 
 def test_what_was_bought_dry() -> None:

@@ -93,6 +93,7 @@ def _standing(
             container.filled,
             container.size,
             dried_on=batch.dried_on,
+            filled_on=container.filled_on or batch.dried_on,
             opened_on=contents.opened_on,
             best_before=batch.model.detail.best_before,
             untested=batch.verdict is Verdict.CAN_NOT_TELL,

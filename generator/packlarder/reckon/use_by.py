@@ -86,18 +86,21 @@ class KeepingTimes:
         size: ContainerSize | None,
         *,
         dried_on: date,
+        filled_on: date,
         opened_on: date | None,
         best_before: date | None = None,
         untested: bool = False,
     ) -> UseBy | None:
         """Give the day until which a container keeps; None where no rule and no figure speaks of its food.
 
-        What is `untested` keeps no longer than a jar that was opened on the day when it was dried.
+        A bag keeps as a trip pack from when it was filled, and never longer than a jar of the same food. What is
+        `untested` keeps no longer than a jar that was opened on the day when it was dried.
         """
         is_bag = size is not None and size.kind is ContainerKind.BAG
         store = self._larder.stores.get(filled.stands)
         store_c = ROOM_C if store is None else store.base
-        starts = [(Kept.TRIP_PACK if is_bag else Kept.SEALED, dried_on, False)]
+        starts = [(Kept.TRIP_PACK, filled_on, False)] if is_bag else []
+        starts.append((Kept.SEALED, dried_on, False))
         if opened_on is not None:
             starts.append((Kept.OPENED, opened_on, False))
         if untested:
