@@ -3,18 +3,14 @@
 from datetime import date
 
 import pytest
-from tests.sums.store_of import EGG, RUN, TWO_JARS, Stored, drawn_on, run_of, store_of
+from tests.sums.store_of import EGG, MIX, RICE, RUN, TWO_JARS, Stored, drawn_on, refused, run_of, store_of
 
 from packlarder.book.draw import Mark
-from packlarder.book.read import read_book
-from packlarder.faults import Fault, Severity
-from packlarder.figures.allergens import Allergen
+from packlarder.faults import Severity
 from packlarder.reckon.drying import Verdict
+from packlarder.reckon.runs import with_components
 
-CHEESE = "was: cheese, cheddar\nwent in: as it is\ncontains: [milk]\ndried: freeze-dried\nform: crumbs"
 HAM = "was: ham, cured, extra lean, roasted\nwent in: cooked\ncontains: []\ndried: freeze-dried\nform: dice"
-MIX = "made of: [{egg powder: 100 g}, {milk powder: 50 g}]\ncontains: [egg, milk]\nform: powder"
-RICE = "rice: {fresh: 1 kg, trays: 2, dry: 320 g, tested: no lighter, put in: [{in: pouch, holds: 320 g}]}"
 
 
 def only(found: Stored, code: str) -> tuple[str, str, str]:
@@ -22,13 +18,6 @@ def only(found: Stored, code: str) -> tuple[str, str, str]:
     (fault,) = found.faults
     assert fault.code == code
     return fault.marked, fault.message.replace("\u00a0", " "), fault.help.replace("\u00a0", " ")
-
-
-def refused(run: str) -> Fault:
-    """Give the one fault for which a run is not even read."""
-    faults = read_book({"book.yaml": b"", "batches/run.yaml": run.encode()}).faults
-    (fault,) = [one for one in faults if one.place.file == "batches/run.yaml"]
-    return fault
 
 
 def test_eighteen_eggs_fill_two_trays_in_a_day_and_a_half() -> None:
@@ -173,6 +162,14 @@ def test_cooked_food_may_have_grown_before_the_dryer() -> None:
     assert store_of(run_of("rice: {bought: 400 g, fresh: 1 kg, trays: 2, dry: 320 g}")).faults == ()
 
 
+def test_runs_of_which_nothing_was_learnt_are_not_worked_out_again() -> None:
+    """With the components they hold already they are the same; with others, they hold those."""
+    found, other = store_of(run_of(EGG)), store_of(run_of(EGG.replace("221 g", "230 g")))
+    assert with_components(found.store.runs, found.store.components)[RUN] is found.store.runs[RUN]
+    renewed = with_components(found.store.runs, other.store.components)[RUN]
+    assert renewed.batches[0].component is other.store.components["egg-powder"]
+
+
 def test_a_dryer_nobody_has() -> None:
     """The closest name is offered."""
     marked, message, help = only(store_of(run_of(EGG, dryer="freezr"), fails=True), "unknown-dryer")
@@ -221,93 +218,6 @@ def test_a_container_nobody_has() -> None:
     assert (marked, message) == ("jug", 'no container is called "jug"')
     assert help.endswith("known are: jar, two-quart jar, pouch, bag")
     assert found.jar(2).left_g == 111
-
-
-def test_traces_of_what_lay_beside() -> None:
-    """Egg beside cheese may hold milk and cheese egg; what is in a food itself is no trace; shared knives are added."""
-    cheese = "cheese: {fresh: 500 g, trays: 1, dry: 320 g, traces: [sesame, milk]}"
-    found = store_of(run_of(EGG, cheese), cheese=CHEESE)
-    assert found.batch(0).traces == {Allergen.MILK, Allergen.SESAME}
-    assert found.batch(1).traces == {Allergen.EGG, Allergen.SESAME}
-    assert found.component("egg-powder").traces == {Allergen.MILK, Allergen.SESAME}
-    assert store_of(run_of(EGG), cheese=CHEESE).batch().traces == frozenset()
-
-
-def test_what_a_neighbour_may_contain_is_passed_on() -> None:
-    """The cheese may hold nuts by its packet: so may the egg beside it, but not the egg of another run."""
-    cheese = "cheese: {fresh: 500 g, trays: 1, dry: 320 g}"
-    found = store_of(run_of(EGG, cheese), run_of(EGG, RICE), cheese=f"{CHEESE}\nmay contain: [walnut]")
-    assert found.batch(0).traces == {Allergen.MILK, Allergen.WALNUT}
-    assert [set(found.batch(index, "run-2").traces) for index in (0, 1)] == [set(), {Allergen.EGG}]
-
-
-def test_what_its_ingredients_lay_beside_is_passed_on() -> None:
-    """Egg lay beside cheese; a bake of that egg, dried beside rice, hands egg and milk on to the rice."""
-    bake = (
-        "made of: [{egg powder: 100 g}, {salt: 2 g}]\nwent in: cooked\ncontains: [egg]\ndried: freeze-dried\nform: bark"
-    )
-    cheese = "cheese: {fresh: 500 g, trays: 1, dry: 320 g}"
-    found = store_of(
-        run_of(EGG, cheese), run_of("bake: {fresh: 90 g, trays: 1, dry: 90 g}", RICE), cheese=CHEESE, bake=bake
-    )
-    assert found.batch(1, "run-2").traces == {Allergen.EGG, Allergen.MILK}
-    assert found.component("rice").traces == {Allergen.EGG, Allergen.MILK}
-
-
-def test_jars_filled_on_one_day_without_a_dryer_give_no_traces() -> None:
-    """Pasta and milk powder were only put into jars: nothing drips from one jar into the other."""
-    found = store_of(run_of("pasta: {dry: 500 g}", "milk powder: {dry: 500 g, traces: soya}", dryer="", took=""))
-    assert [found.batch(index).traces for index in (0, 1)] == [frozenset(), {Allergen.SOYA}]
-
-
-def test_what_lay_beside_raw_food() -> None:
-    """The rice is told of the RAW egg in its dryer; the egg, a run without RAW and a run without a dryer are not."""
-    found = store_of(
-        run_of(EGG, RICE, EGG),
-        run_of(RICE),
-        run_of("egg powder: {dry: 9 g}", "pasta: {dry: 9 g}", dryer=""),
-        fails=None,
-    )
-    assert [found.batch(index).beside_raw for index in (0, 1, 2)] == [(), ("Egg powder",), ()]
-    assert found.batch(0, "run-2").beside_raw == ()
-    assert found.batch(1, "run-3").beside_raw == ()
-
-
-def test_traces_go_on_into_mixes() -> None:
-    """A mix of egg that lay beside cheese may hold milk, unless it holds milk anyway."""
-    cheese = "cheese: {fresh: 500 g, trays: 1, dry: 320 g}"
-    plain = "made of: [{egg powder: 100 g}, {salt: 2 g}]\ncontains: [egg]\nform: powder"
-    found = store_of(run_of(EGG, cheese), cheese=CHEESE, plain=plain, mix=MIX)
-    assert found.component("plain").traces == {Allergen.MILK}
-    assert found.component("mix").traces == frozenset()
-
-
-THROWN_OUT = "egg powder: {fresh: 900 g, trays: 2, dry: 120 g, weighs: {1 cup: 90 g}, thrown out: the tray fell}"
-
-
-def test_what_was_thrown_out_is_history_and_nothing_else() -> None:
-    """120 g can not be right for 900 g of egg: thrown out, it is no slip, has no verdict and teaches no cup."""
-    found = store_of(run_of(THROWN_OUT, RICE))
-    batch = found.batch()
-    assert (batch.thrown_out, batch.verdict, batch.dried, batch.containers) == ("the tray fell", None, None, ())
-    assert (batch.fresh_g, batch.dry_g) == (900, 120)
-    assert "egg-powder" not in found.store.learnt
-    assert [one.component.id for one in found.store.runs[RUN].kept] == ["rice"]
-    assert store_of(run_of(THROWN_OUT.replace(", thrown out: the tray fell", "")), fails=True).codes == [
-        "batch-can-not-be-right"
-    ]
-
-
-def test_what_was_thrown_out_lay_beside_the_rest_all_the_same() -> None:
-    """Its egg may be in the rice, and it was RAW there."""
-    rice = store_of(run_of(THROWN_OUT, RICE)).batch(1)
-    assert (set(rice.traces), rice.beside_raw) == ({Allergen.EGG}, ("Egg powder",))
-
-
-def test_nothing_is_filled_from_what_was_thrown_out() -> None:
-    """Either the jars or the reason is a slip."""
-    fault = refused(run_of(EGG.replace("put in", "thrown out: spilt, put in")))
-    assert (fault.code, fault.message) == ("thrown-out-in-jars", "it was thrown out, and yet jars are filled")
 
 
 @pytest.mark.parametrize(("fresh", "fits"), [("3 kg", True), ("3.1 kg", False)])
