@@ -14,6 +14,7 @@ from tests.sums.book_of import KITCHEN, Told, component_files, told
 from packlarder.book.book import Book
 from packlarder.book.draw import Mark
 from packlarder.book.read import read_book
+from packlarder.faults import Fault
 from packlarder.reckon.batch_records import BatchSums
 from packlarder.reckon.larder import reckon_larder
 from packlarder.reckon.larder_records import LarderSums, Standing
@@ -33,7 +34,11 @@ containers:
 """
 TWO_JARS = "put in: [{in: jar, holds: 110 g}, {in: jar, holds: 111 g}]"
 EGG = f"egg powder: {{fresh: 900 g, trays: 2, dry: 221 g, tested: no lighter, {TWO_JARS}}}"
-"""18 large eggs as they came out, in two jars: run/1 with 110 g and run/2 with 111 g."""
+"""18 large eggs as they came out, in two jars: run/a1 with 110 g and run/a2 with 111 g."""
+RICE = "rice: {fresh: 1 kg, trays: 2, dry: 320 g, tested: no lighter, put in: [{in: pouch, holds: 320 g}]}"
+"""A kilogram of boiled rice as it came out, in a pouch."""
+CHEESE = "was: cheese, cheddar\nwent in: as it is\ncontains: [milk]\ndried: freeze-dried\nform: crumbs"
+MIX = "made of: [{egg powder: 100 g}, {milk powder: 50 g}]\ncontains: [egg, milk]\nform: powder"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,10 +54,9 @@ class Stored:
         """Give one batch of a run."""
         return self.store.runs[run].batches[index]
 
-    def jar(self, number: int = 1, run: str = RUN) -> Standing:
+    def jar(self, number: int = 1, run: str = RUN, batch: str = "a") -> Standing:
         """Give one container as it stands, an empty one too."""
-        standing = (*self.larder.standing, *self.larder.emptied)
-        return next(one for one in standing if one.mark == Mark(run, number))
+        return self.larder.by_mark[Mark(run, batch, number)]
 
     def component(self, id: str) -> ComponentSums:
         """Give a component with what its batches taught."""
@@ -72,7 +76,7 @@ def run_of(*batches: str, dryer: str = "freezer", loaded: str = "2027-03-12 08:3
 
 
 def drawn_on(day: str, *draws: str, what_for: str = "") -> str:
-    """Write a file of draws; each one without its braces, `from: run/1, took: 60 g`."""
+    """Write a file of draws; each one without its braces, `from: run/a1, took: 60 g`."""
     head = f"date: {day}\n" + (f"for: {what_for}\n" if what_for else "")
     return f"{head}drawn:\n" + "".join(f"  - {{{draw}}}\n" for draw in draws)
 
@@ -111,3 +115,16 @@ def store_in(
     faults = tuple(told(files, fault) for fault in (*store.faults, *found))
     assert fails in (None, bool(faults)), faults or "faults were expected, and there are none"
     return Stored(book=read.book, store=store, larder=stock, faults=faults)
+
+
+def only(found: Stored) -> tuple[str, str, str]:
+    """Give code, marked words and message of the one fault, with plain blanks."""
+    (fault,) = found.faults
+    return fault.code, fault.marked, fault.message.replace("\u00a0", " ")
+
+
+def refused(run: str) -> Fault:
+    """Give the one fault for which a run is not even read."""
+    faults = read_book({"book.yaml": b"", "batches/run.yaml": run.encode()}).faults
+    (fault,) = [one for one in faults if one.place.file == "batches/run.yaml"]
+    return fault

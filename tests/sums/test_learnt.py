@@ -122,6 +122,18 @@ def test_mixes_follow() -> None:
     assert soup.fresh_water == pytest.approx(0.6 * (1 - 214.65 / 230) + 0.4 * 0.0396)
 
 
+def test_a_batch_of_a_mix_follows() -> None:
+    """A bake of egg powder is held against the water that batches of the powder taught, not the food table's."""
+    bake = "made of: [{egg powder: 100 g}]\nwent in: cooked\ncontains: [egg]\ndried: freeze-dried\nform: bark"
+    run = run_of("bake: {fresh: 100 g, trays: 1, dry: 98 g}")
+    before, after = (store_of(run, *more, bake=bake).batch().dried for more in ((), (egg(230),)))
+    assert before is not None
+    assert after is not None
+    # 2.78 % by the component's own word; 214.65 g of solids in 230 g: 6.67 % by what was weighed
+    assert before.fresh_water == pytest.approx(0.0278)
+    assert after.fresh_water == pytest.approx(1 - 214.65 / 230)
+
+
 def test_weighed_measures_outrank_the_statement() -> None:
     """The component says 80 g a cup; batches weighed 84, 90 and 88: the median is believed, also for its water."""
     weighed = (egg(221, more=f", weighs: {{1 cup: {grams} g}}") for grams in (84, 90, 88))

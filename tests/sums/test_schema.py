@@ -215,8 +215,8 @@ on the trays:
 DRAWS = """
 date: 2027-04-01
 drawn:
-  - {from: 2027-03-12-egg/2, took: all}
-  - {from: 2027-03-12-egg/1, counted: 0 g}
+  - {from: 2027-03-12-egg/a2, took: all}
+  - {from: 2027-03-12-egg/a1, counted: 0 g}
 """
 
 PLAIN = {
@@ -227,6 +227,15 @@ PLAIN = {
     "batch.json": RUN,
     "draws.json": DRAWS,
 }
+
+
+def test_examples_are_such_as_one_would_write() -> None:
+    """Nobody fills a tray a kilometre deep: lengths at hand are offered in millimetres and centimetres."""
+    batch, book = (json.loads(json_schemas(None)[name])["$defs"] for name in ("batch.json", "book.json"))
+    assert batch["BatchDetail"]["properties"]["deep"]["examples"] == ["12 mm"]
+    assert book["Dryer"]["properties"]["deep"]["examples"] == ["12 mm"]
+    assert book["Pot"]["properties"]["across"]["examples"] == ["16 cm"]
+    assert batch["Filled"]["properties"]["from"]["examples"] == ["2027-03-12-egg/a2"]
 
 
 @pytest.mark.parametrize("read", [as_text, as_editors])
@@ -249,6 +258,11 @@ def test_plain_files_fit(
         ("component.json", "contains: []", "contains: soy"),
         ("component.json", "contains: []", "contains: [celery, mustard]"),
         ("component.json", "was: leek, raw", "made of: [{leeks: 1 kg}, {egg-powder: 10 g}]"),
+        ("batch.json", "treated: frozen first", "treated: [frozen first, heated to 74 °C]"),
+        ("batch.json", "treated: [blanched, heated to 90 °C]", "treated: blanched"),
+        ("batch.json", "tested: no lighter", "tested: [no lighter, snaps cold]"),
+        ("batch.json", "trays: 1", "trays: 1\n      deep: 12 mm"),
+        ("batch.json", "stands: on the stairs", "from: 2027-03-12-egg/a1, on: 2027-05-01"),
         ("foods.json", "contains: rye", "contains: []"),
         ("book.json", "packlarder: 1", 'packlarder: "1"'),
         ("book.json", "lid: yes", "lid: false"),

@@ -8,11 +8,13 @@ from pydantic_core import CoreSchema
 
 from packlarder.book.base import BookModel, slip
 from packlarder.book.component import check_measures
+from packlarder.book.draw import MarkField
 from packlarder.book.fields import Day, Text, Weight, WeightOrCount, Whole, YesNo
 from packlarder.book.limits import RunWeight, StoredWeight, TrayDepth
 from packlarder.book.names import Allergens, ComponentName, Texts, as_list
 from packlarder.book.pair import pair_schema
 from packlarder.book.treatment import TreatedField
+from packlarder.faults import Spot
 
 
 class DrynessTest(StrEnum):
@@ -60,6 +62,18 @@ class Filled(BookModel):
     """oxygen absorber or desiccant, if one lies in it"""
     stands: Text = ""
     """where it stands: one of your stores, or any words"""
+    from_: MarkField | None = None
+    """the earlier container of its batch that it was filled from, later: then it keeps as an opened one does"""
+    on: Day | None = None
+    """the day on which it was filled from that container"""
+
+    @model_validator(mode="after")
+    def _from_and_on(self) -> "Filled":
+        if (self.from_ is None) != (self.on is None):
+            there, missing = ("from", "on") if self.on is None else ("on", "from")
+            help = "what was filled from another container says both: `from: 2027-03-12-egg/a1, on: 2027-05-01`"
+            raise slip("missing-key", f"`{there}` stands here without `{missing}`", help, at=(there,), spot=Spot.KEY)
+        return self
 
 
 class BatchDetail(BookModel):
@@ -84,13 +98,15 @@ class BatchDetail(BookModel):
     tested: Tests = ()
     """how you found that it is dry: `no lighter` (two hours more, weighed again), `snaps cold`"""
     best_before: Day | None = None
-    """for what was bought dry: the day on its pack"""
+    """for what was bought dry, the day on its pack; for a mix, the earliest day of what went into it"""
     weighs: dict[Text, Weight] = Field(default_factory=dict)
     """what a measure of this batch weighs: `1 cup: 62 g`"""
     put_in: tuple[Filled, ...] = ()
-    """the jars, pouches and bags it was put in; add later ones at the end, for labels count them"""
+    """the jars, pouches and bags it was put in; add later ones at the end of their batch, for labels count them"""
     traces: Allergens = ()
     """allergens it may have picked up: trays, knives or boards that were shared"""
+    thrown_out: Text = ""
+    """why nothing of it was kept: it stays in the book, and counts for nothing"""
     notes: Texts = ()
     """anything worth knowing next time"""
 
@@ -100,7 +116,11 @@ class BatchDetail(BookModel):
         return self
 
     @model_validator(mode="after")
-    def _fills_what_came_out(self) -> "BatchDetail":
+    def _fills_what_was_kept(self) -> "BatchDetail":
+        if self.thrown_out and self.put_in:
+            message = "it was thrown out, and yet jars are filled"
+            help = "take `put in` away, or leave `thrown out` out: what is thrown out of one jar is a draw"
+            raise slip("thrown-out-in-jars", message, help, at=("put in",), spot=Spot.KEY)
         if self.dry is None and self.put_in:
             message = "it does not say how much came out, and yet jars are filled"
             raise slip("no-dry-weight", message, "write `dry: 221 g`, as weighed", at=("put in",))

@@ -3,6 +3,7 @@
 import re
 from dataclasses import dataclass
 from enum import StrEnum
+from string import ascii_lowercase
 from typing import Annotated
 
 from pydantic import Field, field_validator, model_validator
@@ -23,15 +24,25 @@ class Deed(StrEnum):
     COUNTED = "counted"
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, order=True)
 class Mark:
-    """What the label of a container bears: the id of its run, and its number there."""
+    """What the label of a container bears: the id of its run, the letter of its batch, and its number there.
+
+    Letters go by the entries of a run, numbers by the containers of an entry: a jar that is filled later, or an entry
+    that is added at the end, changes no mark that stands on a label.
+    """
 
     run: str
+    batch: str
     number: int
 
     def __str__(self) -> str:
-        return f"{self.run}/{self.number}"
+        return f"{self.run}/{self.in_run}"
+
+    @property
+    def in_run(self) -> str:
+        """Give what stands after the stroke."""
+        return f"{self.batch}{self.number}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,18 +52,21 @@ class Share:
     weight: Quantity | None
 
 
+LETTERS = ascii_lowercase
+"""The letters of a run's batches, in the order of its entries."""
 ALL = "all"
-_MARK = re.compile(r"(?P<run>[a-z0-9-]+)/(?P<number>[1-9][0-9]{0,3})")
+_MARK = re.compile(r"(?P<run>[a-z0-9-]+)/(?P<batch>[a-z])(?P<number>[1-9][0-9]{0,3})")
 _weight = quantity_of(Dimension.WEIGHT, like="60 g")
 
 
 def read_mark(text: str) -> Mark:
-    """Read the mark of a container; raises slip(...) for what is none."""
-    found = _MARK.fullmatch(text)
+    """Read the mark of a container, in letters of any case and with blanks; raises slip(...) for what is none."""
+    run, _, rest = text.lower().partition("/")
+    found = _MARK.fullmatch(f"{'-'.join(run.split())}/{''.join(rest.split())}")
     if not found:
         message = f'"{text}" is not the mark of a container'
-        raise slip("not-a-mark", message, "write it as its label has it, like 2027-03-12-egg/2")
-    return Mark(found["run"], int(found["number"]))
+        raise slip("not-a-mark", message, "write it as its label has it, like 2027-03-12-egg/a2")
+    return Mark(found["run"], found["batch"], int(found["number"]))
 
 
 def read_share(text: str) -> Share:
@@ -65,7 +79,7 @@ def read_share(text: str) -> Share:
     return Share(weight if isinstance(weight, Quantity) else None)
 
 
-MarkField = Annotated[Mark, Written(read_mark, Mark, {"type": "string", "examples": ["2027-03-12-egg/2"]})]
+MarkField = Annotated[Mark, Written(read_mark, Mark, {"type": "string", "examples": ["2027-03-12-egg/a2"]})]
 """The mark of a container, as its label has it."""
 ShareField = Annotated[Share, Written(read_share, Share, {"type": "string", "examples": ["60 g", ALL]})]
 """A weight, or `all`."""
@@ -77,7 +91,7 @@ class Draw(BookModel):
     """One thing that happened to one container."""
 
     from_: MarkField
-    """which container, as its label has it: the run, a stroke, the number"""
+    """which container, as its label has it: the run, a stroke, the letter of the batch and a number"""
     took: ShareField | None = None
     """what was taken to cook or to pack: a weight, or `all`"""
     gave_away: ShareField | None = None
@@ -124,12 +138,12 @@ class Draws(BookModel):
     for_: Text = ""
     """what for: a trip, a supper, a stocktake"""
     drawn: Annotated[tuple[Draw, ...], Field(min_length=1)]
-    """one line for each: `- {from: 2027-03-12-egg/2, took: 60 g}`"""
+    """one line for each: `- {from: 2027-03-12-egg/a2, took: 60 g}`"""
 
     @field_validator("drawn", mode="before")
     @classmethod
     def _something(cls, value: object) -> object:
         if value is None or value == []:
-            help = "write a line for each: `- {from: 2027-03-12-egg/2, took: 60 g}`"
+            help = "write a line for each: `- {from: 2027-03-12-egg/a2, took: 60 g}`"
             raise slip("empty-value", "nothing stands here", help)
         return value

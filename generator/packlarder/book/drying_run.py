@@ -7,6 +7,7 @@ from pydantic import Field, field_validator, model_validator
 from packlarder.book.base import BookModel, slip
 from packlarder.book.batch import Batch
 from packlarder.book.days import Moment
+from packlarder.book.draw import LETTERS
 from packlarder.book.fields import Text
 from packlarder.book.limits import DryerHours
 from packlarder.book.names import Texts
@@ -22,8 +23,8 @@ class DryingRun(BookModel):
     """one of your dryers; left out for what was only mixed, or bought dry and put into jars"""
     took: DryerHours | None = None
     """how long it took, in hours; left out, it is still running"""
-    on_the_trays: Annotated[tuple[Batch, ...], Field(min_length=1)]
-    """one entry for each component: what went in, what came out, where it was put"""
+    on_the_trays: Annotated[tuple[Batch, ...], Field(min_length=1, max_length=len(LETTERS))]
+    """one entry for each component: what went in, what came out, where it was put; add later ones at the end"""
     notes: Texts = ()
     """anything worth knowing next time"""
 
@@ -47,4 +48,7 @@ class DryingRun(BookModel):
         if value is None or value == []:
             help = "write an entry for each component: `- egg powder: {fresh: 900 g, trays: 2}`"
             raise slip("empty-value", "nothing lies on the trays", help)
+        if isinstance(value, list) and len(value) > len(LETTERS):
+            message = f"{len(value)} entries stand here, and there are letters for {len(LETTERS)} on labels"
+            raise slip("too-many", message, "write the rest into a run of its own", spot=Spot.KEY)
         return value

@@ -32,6 +32,11 @@ def _between(low: str, high: str) -> AfterValidator:
     return AfterValidator(check)
 
 
+def _like(example: str) -> WithJsonSchema:
+    """Offer an example of the size that is meant: a length can be a mountain's or a crumb's."""
+    return WithJsonSchema({"type": ["string", "number"], "examples": [example]})
+
+
 Servings = Annotated[
     Whole,
     BeforeValidator(_servings),
@@ -48,7 +53,7 @@ InsideDegrees = Annotated[Degrees, _between("30 °C", "250 °C")]
 """How hot food gets inside, or under a lid."""
 PotVolume = Annotated[Volume, _between("100 mL", "50 L")]
 """What a pot holds."""
-PotWidth = Annotated[Length, _between("4 cm", "80 cm")]
+PotWidth = Annotated[Length, _between("4 cm", "80 cm"), _like("16 cm")]
 """How wide a pot is."""
 StovePower = Annotated[Power, _between("0.05 kW", "30 kW")]
 """How strong a stove is."""
@@ -64,7 +69,7 @@ DryerHours = Annotated[Minutes, _between("10 min", "240 h")]
 """How long a drying run takes, or a dryer rests between two."""
 TrayWeight = Annotated[Weight, _between("50 g", "20 kg")]
 """What goes on one tray."""
-TrayDepth = Annotated[Length, _between("1 mm", "10 cm")]
+TrayDepth = Annotated[Length, _between("1 mm", "10 cm"), _like("12 mm")]
 """How deep food lies on a tray."""
 RunWeight = Annotated[Weight, _between("1 g", "100 kg")]
 """A weight of food in one drying run."""

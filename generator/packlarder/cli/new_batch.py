@@ -93,7 +93,7 @@ def _dryer(found: Sequence[_Known], drying: Drying) -> str:
 
 def _took(found: Sequence[_Known]) -> str:
     cards = [one.card for one in found if one.card is not None]
-    spent = [card.last_hours for card in cards if card.last_hours is not None]
+    spent = [took for card in cards if (took := card.last_hours or card.usual_hours) is not None]
     says = texts.TOOK_LAST if any(card.hours for card in cards) else texts.TOOK_USUALLY
     told = says.format(hours=hours(max(spent))) if spent else texts.TOOK
     return f"{'# took: ... h':<{COMMENT_COLUMN}}# {_plain(told)}"

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from itertools import groupby
 
 from packlarder.book.book import BATCHES_FOLDER, DRAWS_FOLDER, draws_place, run_place, spoken
+from packlarder.book.draw import Mark
 from packlarder.book.wording import closest
 from packlarder.cli import texts
 from packlarder.cli.larder_stage import LarderOpened
@@ -96,9 +97,9 @@ def _at(opened: LarderOpened, place: str) -> Sequence[Standing]:
     return sorted(found, key=_along_the_shelf)
 
 
-def _along_the_shelf(one: Standing) -> tuple[bool, str, str, str, int]:
+def _along_the_shelf(one: Standing) -> tuple[bool, str, str, Mark]:
     stands = one.container.filled.stands
-    return not stands, stands, one.batch.component.model.name.lower(), one.mark.run, one.mark.number
+    return not stands, stands, one.batch.component.model.name.lower(), one.mark
 
 
 def _lines(standing: Sequence[Standing]) -> Iterator[str]:

@@ -20,13 +20,17 @@ from packlarder.reckon.records import ComponentSums
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FilledContainer:
-    """A container as it was filled; `number` counts through the run, `nth` of `of` through the batch."""
+    """A container as it was filled: the `nth` of `of` from its batch, as its mark says too.
+
+    `filled_on` is the day on which its batch was dry, or on which it was filled from another container.
+    """
 
     mark: Mark
     nth: int
     of: int
     filled: Filled
     size: ContainerSize | None
+    filled_on: date | None
     place: Place
 
     @property
@@ -39,7 +43,8 @@ class FilledContainer:
 class BatchSums:
     """A batch worked out. `fresh_g` is None where a count could not be weighed; `dried` where the food is not known.
 
-    `grams_per` maps a measure's word (`mL`, or a noun) to dry grams, as this batch was weighed.
+    `grams_per` maps a measure's word (`mL`, or a noun) to dry grams, as this batch was weighed. `traces` are allergens
+    that it may have picked up. `beside_raw` names what lay RAW in the dryer beside food that is not RAW.
     """
 
     run: str
@@ -58,12 +63,21 @@ class BatchSums:
     grams_per: Mapping[str, float]
     containers: tuple[FilledContainer, ...]
     traces: frozenset[Allergen]
+    beside_raw: tuple[str, ...]
     gaps: tuple[Gap, ...]
 
     @property
+    def thrown_out(self) -> str:
+        """Give why nothing of it was kept, "" where something was."""
+        return self.model.detail.thrown_out
+
+    @cached_property
     def verdict(self) -> Verdict | None:
-        """Give what can be said of its dryness; None while it lies in the dryer, and of what is not dried at home."""
-        if self.dry_g is None or self.fresh_g is None or self.component.model.dried not in DRIED_AT_HOME:
+        """Give what can be said of its dryness.
+
+        None while it lies in the dryer, of what is not dried at home, and of what was thrown out.
+        """
+        if self.dry_g is None or self.thrown_out or self.component.model.dried not in DRIED_AT_HOME:
             return None
         return self.dried.verdict if self.dried else verdict_by_test(self.model.detail.tested)
 
@@ -93,6 +107,11 @@ class RunSums:
     dryer: Dryer | None
     place: Place
     batches: tuple[BatchSums, ...]
+
+    @cached_property
+    def kept(self) -> Sequence[BatchSums]:
+        """Give the batches that were not thrown out."""
+        return [batch for batch in self.batches if not batch.thrown_out]
 
     @cached_property
     def fresh_g(self) -> float:

@@ -14,6 +14,8 @@ from packlarder.reckon.measures import PER_ML
 
 HEAPED = 1.10
 """A jar that is shaken down and heaped holds a little more than its measure says."""
+OVERLOADED = 1.5
+"""A tray that holds so many times what the household puts on one is no full tray but a slip."""
 LITTLE_G, WEIGHED_TO_G = 10, 1.0
 """A batch is weighed to the gram, a little one to a tenth of it: what it must lose and what is left then add up."""
 
@@ -21,13 +23,15 @@ LITTLE_G, WEIGHED_TO_G = 10, 1.0
 def slips_of_run(run: RunSums, household: Household) -> tuple[Fault, ...]:
     """Find the slips of a run and of its batches."""
     found = [*_of_the_dryer(run, household)]
-    for batch in run.batches:
+    for batch in run.kept:
         found += [
             *_wrong_dryer(batch, run),
+            *_overloaded(batch, run),
             *_uncounted(batch),
             *_grown(batch),
             *_not_dry(batch),
             *_too_much_in_jars(batch),
+            *(slip for filled in batch.containers for slip in _filled_from(batch, filled)),
             *(slip for filled in batch.containers for slip in _container(batch, filled, household)),
         ]
     return tuple(found)
@@ -90,6 +94,19 @@ def _wrong_dryer(batch: BatchSums, run: RunSums) -> Iterator[Fault]:
         )
 
 
+def _overloaded(batch: BatchSums, run: RunSums) -> Iterator[Fault]:
+    """Find more on a tray than it can hold: most likely some trays were not counted."""
+    if run.dryer is not None and batch.tray_g is not None and batch.tray_g > run.dryer.a_tray.base * OVERLOADED:
+        yield Fault(
+            place=batch.place.at("trays"),
+            code="overloaded-tray",
+            message=f"{as_weighed(batch.tray_g)} lay on each tray, and a tray of {run.model.dryer} takes "
+            f"{as_weighed(run.dryer.a_tray.base)}",
+            help="were there more trays? what lies too deep dries on the outside alone",
+            severity=Severity.WARNING,
+        )
+
+
 def _uncounted(batch: BatchSums) -> Iterator[Fault]:
     for gap in batch.gaps:
         place = batch.place.at("fresh")
@@ -123,7 +140,8 @@ def _not_dry(batch: BatchSums) -> Iterator[Fault]:
         f"solids: {as_weighed(held.dry_g)} dry"
     )
     if held.verdict is Verdict.CAN_NOT_BE_RIGHT:
-        help = "weigh again: was some left on the trays, or the tray weighed with the fresh food?"
+        help = "weigh again: was some left on the trays, or the tray weighed with the fresh food? "
+        help += "if it was thrown away, say so in `thrown out:`"
         yield Fault(place=place, code="batch-can-not-be-right", message=f"{told} can not be right", help=help)
     elif held.verdict is Verdict.NOT_DRY_YET:
         yield _wet(batch, held, told)
@@ -143,13 +161,26 @@ def _wet(batch: BatchSums, held: Dried, told: str) -> Fault:
 
 
 def _too_much_in_jars(batch: BatchSums) -> Iterator[Fault]:
-    held_g = sum(container.dry_g for container in batch.containers)
+    held_g = sum(container.dry_g for container in batch.containers if container.filled.from_ is None)
     if batch.dry_g is not None and held_g > batch.dry_g * (1 + WEIGHED_FULL.value):
         yield Fault(
             place=batch.place.at("put in"),
             code="more-than-came-out",
             message=f"the containers hold {as_weighed(held_g)}, and {as_weighed(batch.dry_g)} came out of the dryer",
             help="weigh the jars again, or is one of them from another batch?",
+        )
+
+
+def _filled_from(batch: BatchSums, filled: FilledContainer) -> Iterator[Fault]:
+    """Find a container that was filled from none of those before it."""
+    before = [one.mark for one in batch.containers[: filled.nth - 1]]
+    if filled.filled.from_ is not None and filled.filled.from_ not in before:
+        named = f"before it stand {', '.join(map(str, before))}" if before else "it is the first one"
+        yield Fault(
+            place=filled.place.at("from"),
+            code="filled-from-elsewhere",
+            message=f"{filled.mark} can only be filled from a container of its batch that stands before it",
+            help=f"{named}; food of another batch stays in jars of its own",
         )
 
 

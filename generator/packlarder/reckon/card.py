@@ -38,7 +38,8 @@ class FullLoad:
 class DryingCard:
     """What past batches of a component say of the next one. `tray_g` is the fresh weight of a tray.
 
-    What nobody wrote down is None; `full` needs a dryer, the weight of a tray and a yield.
+    What nobody wrote down is None. `last_hours` are those of the last run that says, `usual_hours` what the household
+    says of the dryer. `full` needs a dryer, the weight of a tray and a yield.
     """
 
     dryer: str
@@ -47,6 +48,7 @@ class DryingCard:
     deep_m: float | None
     hours: Spread | None
     last_hours: float | None
+    usual_hours: float | None
     dry_per_tray_g: float | None
     full: FullLoad | None
     notes: tuple[str, ...]
@@ -67,14 +69,14 @@ def drying_card(component: ComponentSums, batches: Sequence[BatchSums], househol
     hours = [batch.hours for batch in done if batch.hours is not None]
     made = component.yielded
     depth = last.model.detail.deep if last is not None else dryer.deep
-    usual = None if dryer.takes is None else dryer.takes.base / 60
     return DryingCard(
         dryer=name,
         treated=() if last is None else last.model.detail.treated,
         tray_g=tray_g,
         deep_m=None if depth is None else depth.base,
         hours=spread_of(hours),
-        last_hours=hours[-1] if hours else usual,
+        last_hours=hours[-1] if hours else None,
+        usual_hours=None if dryer.takes is None else dryer.takes.base / 60,
         dry_per_tray_g=None if made is None else tray_g / made.fresh_g,
         full=None if made is None else _full(component, dryer, tray_g, made.fresh_g, household),
         notes=() if last is None else last.model.detail.notes,

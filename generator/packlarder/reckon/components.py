@@ -192,6 +192,7 @@ def _component_sums(id: str, model: Component, origin: _Origin, learnt: Learnt) 
     per = {**grams_per((*own, *(origin.measures if as_it_is else ()))), **weighed}
     water, gaps = _water(model, made, per)
     allergens = origin.allergens | frozenset(model.contains)
+    own_traces = (origin.traces | frozenset(model.may_contain)) - allergens
     if made is None:
         gaps = (*gaps, Gap(what="its yield", missing="weigh it before and after drying and write `yields`"))
     return ComponentSums(
@@ -202,7 +203,8 @@ def _component_sums(id: str, model: Component, origin: _Origin, learnt: Learnt) 
         uncooked=origin.uncooked or (origin.kinds if model.must_be_cooked else frozenset()),
         must_be_cooked=strictest((origin.cooking, model.must_be_cooked or Cooking.NO)),
         allergens=allergens,
-        traces=(origin.traces | frozenset(model.may_contain) | learnt.traces) - allergens,
+        traces=own_traces | (learnt.traces - allergens),
+        own_traces=own_traces,
         fresh_water=origin.water,
         yielded=made,
         nutrients=per_dry,

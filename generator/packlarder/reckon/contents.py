@@ -33,15 +33,16 @@ class Contents:
     drawn: tuple[Drawn, ...] = ()
 
 
-def follow(
-    container: FilledContainer, filled_on: date | None, events: Iterable[Event], on: date
-) -> tuple[Contents, tuple[Fault, ...]]:
-    """Go through the draws of a container in the order of days; those after `on` can be at fault and count not yet."""
-    contents = then = Contents(left_g=container.dry_g)
+def follow(container: FilledContainer, events: Iterable[Event], on: date) -> tuple[Contents, tuple[Fault, ...]]:
+    """Go through the draws of a container in the order of days; those after `on` can be at fault and count not yet.
+
+    What was filled from another container stood open on that day, and counts as opened then.
+    """
+    contents = then = Contents(left_g=container.dry_g, opened_on=container.filled.on)
     faults: list[Fault] = []
     for event in events:
-        if filled_on is not None and event.day < filled_on:
-            faults.append(before_it_was_filled(event.place, event.draw, filled_on))
+        if container.filled_on is not None and event.day < container.filled_on:
+            faults.append(before_it_was_filled(event.place, event.draw, container.filled_on))
         contents, wrong = _after(contents, event)
         faults += wrong
         if event.day <= on:

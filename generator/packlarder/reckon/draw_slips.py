@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from datetime import date
 from pathlib import PurePosixPath
 
-from packlarder.book.book import Book
-from packlarder.book.draw import Draw, Mark
+from packlarder.book.book import Book, run_place
+from packlarder.book.draw import LETTERS, Draw, Mark
 from packlarder.faults import Fault, Place, Severity
 from packlarder.measure import as_weighed
 from packlarder.reckon.meant import closest_name
@@ -16,17 +16,23 @@ def unknown_mark(book: Book, mark: Mark, place: Place) -> Iterator[Fault]:
     if any(PurePosixPath(file).stem == mark.run for file in book.unread):
         return
     run = book.runs.get(mark.run)
+    message = f'no container bears the mark "{mark}"'
     if run is not None:
-        filled = sum(len(batch.detail.put_in) for batch in run.on_the_trays)
-        if mark.number <= filled:
+        filled = {letter: len(batch.detail.put_in) for letter, batch in zip(LETTERS, run.on_the_trays, strict=False)}
+        if mark.number <= filled.get(mark.batch, 0):
             return
-        message = f"{mark.run} filled {filled} containers, and none has the number {mark.number}"
-        help = f"their numbers are 1 to {filled}, as on their labels" if filled else "write what was `put in` what"
+        known = ", ".join(_counted(letter, count) for letter, count in filled.items() if count)
+        help = (
+            f"those of its run are {known}" if known else f"write what was `put in` what in {run_place(mark.run).file}"
+        )
     else:
         close = closest_name(mark.run, book.runs)
-        message = f'no container bears the mark "{mark}"'
-        help = f"did you mean {close}/{mark.number}?" if close else "its run would stand in batches/"
+        help = f"did you mean {close}/{mark.in_run}?" if close else "its run would stand in batches/"
     yield Fault(place=place.at("from"), code="unknown-mark", message=message, help=help)
+
+
+def _counted(letter: str, count: int) -> str:
+    return f"{letter}1" if count == 1 else f"{letter}1 to {letter}{count}"
 
 
 def before_it_was_filled(place: Place, draw: Draw, filled_on: date) -> Fault:

@@ -18,6 +18,9 @@ from packlarder.figures.margins import FOOD_WATER
 from packlarder.reckon.records import ComponentSums
 
 DRIED_AT_HOME = frozenset({Drying.FREEZE_DRIED, Drying.AIR_DRIED})
+_STRICTEST_PERCENT = {
+    drying: min(one.limit_percent for one in DRYNESSES.values() if one.drying is drying) for drying in DRIED_AT_HOME
+}
 SLACK = 0.03
 """A scale and a tray lose a little: a dry weight that misses up to this of the solids may be, whatever the water."""
 
@@ -95,8 +98,7 @@ def limit_of(component: ComponentSums) -> float | None:
     if drying is None or drying not in DRIED_AT_HOME:
         return None
     dryness = dryness_of(Group.MEAL if len(component.model.made_of) > 1 else component.kind.rules.group, drying)
-    strictest = min(one.limit_percent for one in DRYNESSES.values() if one.drying is drying)
-    return (strictest if dryness is None else dryness.limit_percent) / 100
+    return (_STRICTEST_PERCENT[drying] if dryness is None else dryness.limit_percent) / 100
 
 
 def dried(component: ComponentSums, fresh_g: float, dry_g: float, tests: Collection[DrynessTest]) -> Dried | None:

@@ -1,5 +1,6 @@
 """The larder: all that was put into containers, less what was drawn from them, on a day."""
 
+from bisect import insort
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
@@ -7,8 +8,7 @@ from types import MappingProxyType
 from typing import TypeAlias
 
 from packlarder.book.book import Book, draws_place
-from packlarder.book.draw import Mark
-from packlarder.book.household import Household
+from packlarder.book.draw import Draw, Mark, Share
 from packlarder.faults import Fault
 from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
 from packlarder.reckon.contents import Event, follow
@@ -17,7 +17,7 @@ from packlarder.reckon.drying import Verdict
 from packlarder.reckon.larder_records import InStore, LarderSums, Standing
 from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.stock_slips import stock_slips
-from packlarder.reckon.use_by import use_by
+from packlarder.reckon.use_by import KeepingTimes
 
 Containers: TypeAlias = Mapping[Mark, tuple[FilledContainer, BatchSums]]
 NOT_FOR_STORE = frozenset({Verdict.CAN_NOT_BE_RIGHT, Verdict.NOT_DRY_YET})
@@ -38,12 +38,13 @@ def reckon_larder(
         for container in batch.containers
     }
     events, faults = _events(book, containers)
+    keeping = KeepingTimes(book.household)
     faults += stock_slips(book)
     standing: list[Standing] = []
     for mark, (container, batch) in containers.items():
-        one, wrong = _standing(container, batch, book.household, events.get(mark, ()), on)
+        one, wrong = _standing(container, batch, keeping, events.get(mark, ()), on)
         faults += wrong
-        if batch.dried_on is not None and batch.dried_on <= on:
+        if container.filled_on is not None and container.filled_on <= on:
             standing.append(one)
     standing.sort(key=_to_be_eaten_first)
     held = tuple(one for one in standing if not one.empty)
@@ -59,7 +60,10 @@ def reckon_larder(
 
 
 def _events(book: Book, containers: Containers) -> tuple[Mapping[Mark, Sequence[Event]], list[Fault]]:
-    """Sort all draws by container, each in the order of days; a draw from a container that there is not is a fault."""
+    """Sort all draws by container, each in the order of days; a draw from a container that there is not is a fault.
+
+    What one container was filled with from another is drawn from that one.
+    """
     events: dict[Mark, list[Event]] = defaultdict(list)
     faults: list[Fault] = []
     for id, draws in sorted(book.draws.items(), key=lambda pair: (pair[1].date, pair[0])):
@@ -69,23 +73,30 @@ def _events(book: Book, containers: Containers) -> tuple[Mapping[Mark, Sequence[
                 events[draw.from_].append(Event(day=draws.date, draw=draw, what_for=draws.for_, place=place))
             else:
                 faults += unknown_mark(book, draw.from_, place)
+    for mark, (container, _) in containers.items():
+        source, day = container.filled.from_, container.filled.on
+        if source is not None and day is not None and source in containers:
+            went = Draw(from_=source, took=Share(container.filled.holds))
+            moved = Event(day=day, draw=went, what_for=f"put into {mark}", place=container.place)
+            insort(events[source], moved, key=lambda event: event.day)
     return events, faults
 
 
 def _standing(
-    container: FilledContainer, batch: BatchSums, household: Household, events: Sequence[Event], on: date
+    container: FilledContainer, batch: BatchSums, keeping: KeepingTimes, events: Sequence[Event], on: date
 ) -> tuple[Standing, tuple[Fault, ...]]:
-    contents, faults = follow(container, batch.dried_on, events, on)
+    contents, faults = follow(container, events, on)
     keeps = None
     if batch.dried_on is not None and batch.verdict not in NOT_FOR_STORE:
-        keeps = use_by(
+        keeps = keeping.use_by(
             batch.component,
-            household,
             container.filled,
             container.size,
             dried_on=batch.dried_on,
+            filled_on=container.filled_on or batch.dried_on,
             opened_on=contents.opened_on,
             best_before=batch.model.detail.best_before,
+            untested=batch.verdict is Verdict.CAN_NOT_TELL,
         )
     return (
         Standing(
@@ -100,14 +111,14 @@ def _standing(
     )
 
 
-def _to_be_eaten_first(one: Standing) -> tuple[date, bool, str, int]:
+def _to_be_eaten_first(one: Standing) -> tuple[date, bool, Mark]:
     """Order containers: first to expire first, of those the opened one first.
 
     What may not be kept comes before all, that of which no rule and no figure speaks after all.
     """
     day = date.max if one.use_by is None else one.use_by.day
     day = date.min if one.batch.verdict in NOT_FOR_STORE else day
-    return day, one.opened_on is None, one.mark.run, one.mark.number
+    return day, one.opened_on is None, one.mark
 
 
 def _good(one: Standing, on: date) -> bool:

@@ -35,7 +35,7 @@ def learn(runs: Iterable[RunSums], on: date) -> Mapping[str, Learnt]:
     """Give what runs loaded by a day taught, by component; one without a batch that counts is missing."""
     batches: dict[str, list[BatchSums]] = defaultdict(list)
     for run in runs:
-        for batch in run.batches if run.model.loaded.date() <= on else ():
+        for batch in run.kept if run.model.loaded.date() <= on else ():
             batches[batch.component.id].append(batch)
     learnt = {id: _of(own) for id, own in batches.items()}
     return MappingProxyType({id: one for id, one in learnt.items() if one != NOTHING_LEARNT})

@@ -82,7 +82,8 @@ class ComponentSums:
 
     `kinds` are the kinds of all foods in it, `kind` that of the heaviest, `uncooked` those that must still be cooked.
     `fresh_water` is the share of water in it as it was loaded or bought. `must_be_cooked` counts what
-    the household raised. `grams_per` maps a measure's word (`mL`, or a noun such as `portion`) to dry grams;
+    the household raised. `own_traces` are those that its packet or its ingredients bring, `traces` also those of what
+    lay beside a batch of it. `grams_per` maps a measure's word (`mL`, or a noun such as `portion`) to dry grams;
     `fresh_grams_per` a noun (`egg`) to fresh grams.
     """
 
@@ -94,6 +95,7 @@ class ComponentSums:
     must_be_cooked: Cooking
     allergens: frozenset[Allergen]
     traces: frozenset[Allergen]
+    own_traces: frozenset[Allergen]
     fresh_water: float | None
     yielded: Yielded | None
     nutrients: Nutrients

@@ -10,7 +10,7 @@ from packlarder.reckon.batch_records import RunSums
 from packlarder.reckon.components import reckon_components
 from packlarder.reckon.learnt import Learnt, learn
 from packlarder.reckon.records import ComponentSums
-from packlarder.reckon.runs import reckon_runs
+from packlarder.reckon.runs import reckon_runs, slips_of_runs, with_components
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -24,12 +24,17 @@ class StoreSums:
 
 
 def reckon_store(book: Book, on: date) -> StoreSums:
-    """Work out components and runs; where batches dried by a day have taught something, both once more with it."""
+    """Work out components and runs, and again with what batches loaded by a day taught, until they teach nothing new.
+
+    What a batch teaches changes the mixes that hold its component, and may so change batches of theirs. No component
+    holds itself, and traces only become more: that comes to an end.
+    """
     components, faults = reckon_components(book)
-    if not book.runs:
-        return StoreSums(components=components, runs={}, learnt={}, faults=faults)
-    runs, _ = reckon_runs(book, components)
-    learnt = learn(runs.values(), on)
-    components, faults = reckon_components(book, learnt)
-    runs, slips = reckon_runs(book, components)
+    runs = reckon_runs(book, components)
+    known: Mapping[str, Learnt] = {}
+    while (learnt := learn(runs.values(), on)) != known:
+        known = learnt
+        components, faults = reckon_components(book, learnt)
+        runs = with_components(runs, components)
+    slips = slips_of_runs(book, runs)
     return StoreSums(components=components, runs=runs, learnt=learnt, faults=(*faults, *slips))

@@ -5,12 +5,13 @@ of theirs: a rule about fruit says nothing of the milk beside it. Where nothing 
 rule stands alone, marked as its own; without one, the cautious starting point in figures/keeping.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 
 from packlarder.book.batch import Filled
 from packlarder.book.book import spoken
+from packlarder.book.days import Span
 from packlarder.book.household import Household
 from packlarder.book.stock import ContainerKind, ContainerSize, KeepingRule
 from packlarder.figures.dryness import Drying
@@ -25,61 +26,111 @@ ROOM_C = 21.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class UseBy:
-    """A use-by day and what it rests on. `says` is the rule in words, "" for the day on a bought pack.
+class Limit:
+    """How long something keeps, and what that rests on. `says` is the rule in words, `own` that it is the household's.
 
-    `own` says that it is the household's rule; `fact` is an id of `figures.facts`, or "".
+    `fact` is an id of `figures.facts`, or "".
     """
 
-    day: date
-    kept: Kept
+    span: Span
     says: str
     own: bool
     fact: str = ""
     standing: Standing = Standing.COMMON_PRACTICE
 
 
-def use_by(
-    component: ComponentSums,
-    household: Household,
-    filled: Filled,
-    size: ContainerSize | None,
-    *,
-    dried_on: date,
-    opened_on: date | None,
-    best_before: date | None = None,
-) -> UseBy | None:
-    """Give the day until which a container keeps; None where no rule and no figure speaks of its food."""
-    is_bag = size is not None and size.kind is ContainerKind.BAG
-    store = household.larder.stores.get(filled.stands)
-    store_c = ROOM_C if store is None else store.base
-    starts = [(Kept.TRIP_PACK if is_bag else Kept.SEALED, dried_on)]
-    if opened_on is not None:
-        starts.append((Kept.OPENED, opened_on))
-    found = [one for kept, start in starts for one in _candidates(component, household, kept, start, store_c)]
-    if best_before is not None:
-        found.append(UseBy(day=best_before, kept=Kept.SEALED, says="", own=False))
-    return min(found, key=lambda one: one.day, default=None)
+@dataclass(frozen=True, slots=True, kw_only=True)
+class UseBy:
+    """A use-by day and what it rests on; `limit` is None for the day on a bought pack.
+
+    `untested` says that the day is an opened jar's because nobody can tell whether the food is dry.
+    """
+
+    day: date
+    kept: Kept
+    limit: Limit | None
+    untested: bool = False
+
+    @property
+    def says(self) -> str:
+        """Give the rule in words, "" for the day on a bought pack."""
+        return "" if self.limit is None else self.limit.says
+
+    @property
+    def own(self) -> bool:
+        """Tell whether it is the household's rule."""
+        return self.limit is not None and self.limit.own
+
+    @property
+    def fact(self) -> str:
+        """Give an id of `figures.facts`, or ""."""
+        return "" if self.limit is None else self.limit.fact
+
+    @property
+    def standing(self) -> Standing:
+        """Tell how well it is known."""
+        return Standing.COMMON_PRACTICE if self.limit is None else self.limit.standing
 
 
-def _candidates(
-    component: ComponentSums, household: Household, kept: Kept, start: date, store_c: float
-) -> Iterator[UseBy]:
-    """Give the days that a way of keeping asks for: of each kind of food in it the household's, and the figure's."""
+class KeepingTimes:
+    """Gives the use-by days of one household; what holds for one jar of a component holds for the next."""
+
+    def __init__(self, household: Household) -> None:
+        self._larder = household.larder
+        self._known: dict[tuple[str, Kept, float], tuple[Limit, ...]] = {}
+
+    def use_by(
+        self,
+        component: ComponentSums,
+        filled: Filled,
+        size: ContainerSize | None,
+        *,
+        dried_on: date,
+        filled_on: date,
+        opened_on: date | None,
+        best_before: date | None = None,
+        untested: bool = False,
+    ) -> UseBy | None:
+        """Give the day until which a container keeps; None where no rule and no figure speaks of its food.
+
+        A bag keeps as a trip pack from when it was filled, and never longer than a jar of the same food. What is
+        `untested` keeps no longer than a jar that was opened on the day when it was dried.
+        """
+        is_bag = size is not None and size.kind is ContainerKind.BAG
+        store = self._larder.stores.get(filled.stands)
+        store_c = ROOM_C if store is None else store.base
+        starts = [(Kept.TRIP_PACK, filled_on, False)] if is_bag else []
+        starts.append((Kept.SEALED, dried_on, False))
+        if opened_on is not None:
+            starts.append((Kept.OPENED, opened_on, False))
+        if untested:
+            starts.append((Kept.OPENED, dried_on, True))
+        found = [
+            UseBy(day=limit.span.after(start), kept=kept, limit=limit, untested=for_no_test)
+            for kept, start, for_no_test in starts
+            for limit in self._limits(component, kept, store_c)
+        ]
+        if best_before is not None:
+            found.append(UseBy(day=best_before, kept=Kept.SEALED, limit=None))
+        return min(found, key=lambda one: one.day, default=None)
+
+    def _limits(self, component: ComponentSums, kept: Kept, store_c: float) -> tuple[Limit, ...]:
+        asked = component.id, kept, store_c
+        if asked not in self._known:
+            self._known[asked] = tuple(limits_of(component, self._larder.keeping, kept, store_c))
+        return self._known[asked]
+
+
+def limits_of(component: ComponentSums, rules: Sequence[KeepingRule], kept: Kept, store_c: float) -> Iterator[Limit]:
+    """Give what a way of keeping asks for: of each kind of food in a component the household's rule, and the figure."""
     for kind in sorted(component.kinds):
-        rule = rule_for(component, kind, household.larder.keeping, kept)
+        rule = rule_for(component, kind, rules, kept)
         figure = figure_for(component, kind, kept, store_c)
         if rule is not None:
-            yield UseBy(day=rule.for_.after(start), kept=kept, says=rule.why, own=True)
+            yield Limit(span=rule.for_, says=rule.why, own=True)
         if figure is not None and (rule is None or figure.standing is not Standing.COMMON_PRACTICE):
-            yield UseBy(
-                day=start + timedelta(days=figure.days),
-                kept=kept,
-                says=figure.says,
-                own=False,
-                fact=figure.fact,
-                standing=figure.standing,
-            )
+            span = Span(days=figure.days)
+            yield Limit(span=span, says=figure.says, own=False, fact=figure.fact, standing=figure.standing)
 
 
 def figure_for(component: ComponentSums, kind: Kind, kept: Kept, store_c: float) -> Keeping | None:

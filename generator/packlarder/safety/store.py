@@ -1,6 +1,6 @@
 """From the dryer to the shelf: what shares a run, what goes into a pack without oxygen, what is kept too long."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from packlarder.book.batch import DrynessTest, Sachet
 from packlarder.book.draw import Deed
@@ -12,6 +12,7 @@ from packlarder.figures.margins import DRY_WITHOUT_OXYGEN
 from packlarder.figures.temperatures import Authority
 from packlarder.measure import in_celsius, in_fahrenheit, in_percent
 from packlarder.reckon.batch_records import BatchSums, FilledContainer
+from packlarder.reckon.drying import Verdict
 from packlarder.safety.heat import groups_of, perishable, raw_kinds, temperature_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.limits import HEAT_STEP, HEAT_STEP_POULTRY, SAME_DEGREES
@@ -39,7 +40,7 @@ def raw_never_with_cooked(case: RunCase) -> Iterator[Hit]:
 
 def _both(case: RunCase) -> Iterator[Hit]:
     """Find raw and other food that shared a dryer; what was only mixed or filled on one day did not."""
-    others = [batch for batch in case.run.batches if not batch.component.raw]
+    others = [batch for batch in case.run.kept if not batch.component.raw]
     if case.run.model.dryer and case.raw and others:
         raw, other = case.raw[0], others[0]
         there = Place(file=other.place.file, path=other.place.path, spot=Spot.KEY)
@@ -70,18 +71,32 @@ def raw_egg_or_milk_in_warm_air(case: RunCase) -> Iterator[Hit]:
             yield case.hit(batch)
 
 
-def _in_warm_air(case: RunCase) -> list[BatchSums]:
-    return list(case.run.batches) if case.drying is Drying.AIR_DRIED else []
+def _in_warm_air(case: RunCase) -> Sequence[BatchSums]:
+    return case.run.kept if case.drying is Drying.AIR_DRIED else ()
 
 
 def not_for_this_dryer(case: RunCase) -> Iterator[Hit]:
-    """Find food that is not dried at home in this way, and say why."""
-    for batch in case.run.batches:
+    """Find food that is not dried at home in this way, or not uncooked, and say why.
+
+    Meat and fish for warm air are left to the rule about the heat step.
+    """
+    for batch in case.run.kept if case.drying is not None else ():
         for kind in sorted(batch.component.kinds) if len(batch.component.kinds) == 1 else ():
             rules = kind.rules
             suits = rules.freeze_dry if case.drying is Drying.FREEZE_DRIED else rules.air_dry
-            if case.drying is not None and suits is HomeDrying.NO:
+            uncooked = kind in batch.component.uncooked and rules.group not in _MEAT_OR_FISH
+            if suits is HomeDrying.NO:
                 yield case.hit(batch, why=rules.caution or "it does not dry well")
+            elif suits is HomeDrying.COOKED_FIRST and uncooked:
+                why = f"it is cooked before it is dried. {rules.caution}".rstrip(". ")
+                yield case.hit(batch, why=why, facts=rules.facts)
+
+
+def not_tested(case: RunCase) -> Iterator[Hit]:
+    """Find food dried at home that was put into containers before anybody could tell whether it is dry."""
+    for batch in case.run.kept:
+        if batch.containers and batch.verdict is Verdict.CAN_NOT_TELL:
+            yield case.hit(batch, "put in")
 
 
 def too_moist_without_oxygen(case: RunCase) -> Iterator[Hit]:
@@ -121,14 +136,14 @@ def moist_in_vacuum(case: RunCase) -> Iterator[Hit]:
 
 def vacuum_is_no_preservation(case: RunCase) -> Iterator[Hit]:
     """Say of a vacuum jar what it does not do, once for each batch."""
-    for batch in case.run.batches:
+    for batch in case.run.kept:
         if any(container.filled.vacuum for container in batch.containers):
             yield case.hit(batch, "put in")
 
 
 def freeze_dried_keeping(case: RunCase) -> Iterator[Hit]:
     """Say of home freeze-dried food that nobody knows how long it keeps."""
-    for batch in case.run.batches:
+    for batch in case.run.kept:
         if case.drying is Drying.FREEZE_DRIED and batch.containers:
             yield case.hit(batch, "put in")
 
@@ -169,6 +184,7 @@ RULES = (
     RunRule(
         id="too-fat-without-oxygen", severity=Severity.ERROR, facts=("T5-08", "T5-09"), check=too_fat_without_oxygen
     ),
+    RunRule(id="not-tested", severity=Severity.WARNING, facts=("T4-13", "T5-23"), check=not_tested),
     RunRule(id="moist-in-vacuum", severity=Severity.WARNING, facts=("T5-10", "T5-11"), check=moist_in_vacuum),
     RunRule(id="not-for-this-dryer", severity=Severity.WARNING, facts=("T4-26", "T4-27"), check=not_for_this_dryer),
     RunRule(

@@ -33,15 +33,15 @@ class RunCase:
 
     def filled(self) -> Iterator[tuple[BatchSums, FilledContainer]]:
         """Give every container with its batch."""
-        for batch in self.run.batches:
+        for batch in self.run.kept:
             for container in batch.containers:
                 yield batch, container
 
-    def hit(self, batch: BatchSums, key: str = "", *also: Place, **words: str) -> Hit:
+    def hit(self, batch: BatchSums, key: str = "", *also: Place, facts: tuple[str, ...] = (), **words: str) -> Hit:
         """Make a hit at a batch: at one of its keys, or at its name."""
         name = Place(file=batch.place.file, path=batch.place.path, spot=Spot.KEY)
         places = (batch.place.at(key) if key else name, *also)
-        return Hit(places=places, words={"component": batch.component.model.name, **words})
+        return Hit(places=places, words={"component": batch.component.model.name, **words}, facts=facts)
 
 
 class LarderCase:
