@@ -48,10 +48,15 @@ FILES = {"components/egg-powder.yaml": EGG, "components/leek-rings.yaml": LEEK, 
 
 
 def make_book(folder: Path) -> Path:
-    """Make the book: what `start` makes, with one run of eggs in three jars."""
+    """Make the book: what `start` makes, with dryer, jars and one run of eggs in three of them for its own."""
     for path, content in starter_files():
-        write(folder, str(path), content.decode())
-    write(folder, "book.yaml", (folder / "book.yaml").read_text("utf-8") + STOCK)
+        if path.parts[0] not in ("batches", "draws"):
+            write(folder, str(path), content.decode())
+    kitchen = (folder / "book.yaml").read_text("utf-8")
+    before, _, rest = kitchen.partition("# Your dryers")
+    after = rest.partition("# Where and on what")[2]
+    assert after
+    write(folder, "book.yaml", before + "# Where and on what" + after + STOCK)
     for name, text in FILES.items():
         write(folder, name, text)
     return folder

@@ -97,7 +97,7 @@ def test_an_unknown_batch_is_misuse(shell: Shell, asked: str, says: str) -> None
 
 def test_a_mark_leads_to_its_batch(shell: Shell) -> None:
     """Who stands with a jar in hand types what its label bears."""
-    assert shell.data("show batch 2027-04-10-eggs/2")["batch"] == "2027-04-10-eggs"
+    assert shell.data("show batch 2027-04-10-eggs/a2")["batch"] == "2027-04-10-eggs"
 
 
 @pytest.mark.parametrize(
@@ -106,10 +106,10 @@ def test_a_mark_leads_to_its_batch(shell: Shell) -> None:
         ("show larder eggs", '"eggs" is nothing that can stand there.'),
         ("show batch x --servings 2", "--servings does not go with batch."),
         ("new batch", "NAME is missing."),
-        ("draw 2027-04-10-eggs/1", "DEED is missing."),
-        ("draw 2027-04-10-eggs/1 tok 5 g", 'no deed is called "tok"; did you mean "took"?'),
-        ("draw 2027-04-10-eggs/1 took", "took how much? Write a weight such as 60 g after it, or all."),
-        ("draw 2027-04-10-eggs/1 opened 5 g", '"5 g" is nothing that can stand there.'),
+        ("draw 2027-04-10-eggs/a1", "DEED is missing."),
+        ("draw 2027-04-10-eggs/a1 tok 5 g", 'no deed is called "tok"; did you mean "took"?'),
+        ("draw 2027-04-10-eggs/a1 took", "took how much? Write a weight such as 60 g after it, or all."),
+        ("draw 2027-04-10-eggs/a1 opened 5 g", '"5 g" is nothing that can stand there.'),
     ],
 )
 def test_what_can_not_be_understood_is_misuse(shell: Shell, words: str, says: str) -> None:

@@ -43,8 +43,8 @@ def test_the_code_says_the_label_in_plain_lines(one: Standing) -> None:
 
 def test_eggs_say_how_many_they_stand_for_and_how_hot() -> None:
     """71 g of powder of a batch with 4.085 g fresh to the gram: 290 g, at 50 g an egg 5.8, so 6 eggs."""
-    made = label("2027-04-10-eggs/1")
-    one = standing("2027-04-10-eggs/1")
+    made = label("2027-04-10-eggs/a1")
+    one = standing("2027-04-10-eggs/a1")
     assert one.batch.fresh_per_dry == pytest.approx(4.085, abs=0.001)
     assert round(71 * 4.085 / 50) == 6
     assert made.stands_for == "6\u00a0eggs, 290\u00a0g fresh"

@@ -30,9 +30,7 @@ from packlarder.sheets.run import run_sheet
 BOOK = checked()
 RAW = re.compile(r"\bRAW\b")
 COMPONENTS: Mapping[str, bool] = {id: sums.raw for id, sums in BOOK.components.items()}
-DISHES: Mapping[str, bool] = {
-    id: any(part.component.raw for part in one.plan.parts) for id, one in BOOK.dishes.items()
-}
+DISHES: Mapping[str, bool] = {id: any(part.component.raw for part in one.plan.parts) for id, one in BOOK.dishes.items()}
 RUNS: Mapping[str, bool] = {
     id: any(batch.component.raw for batch in run.batches) for id, run in BOOK.store.runs.items()
 }
@@ -151,12 +149,11 @@ def test_labels_bear_it(checkout: Path, tmp_path: Path) -> None:
         assert sheets.printed == len(standing)
         assert _times(tmp_path / sheets.job.file) == raw
     made = [
-        label
-        for id in DISHES
-        for label in pack_labels(demo(id).series, demo(id).sheet, System.METRIC, dish_place(id))
+        label for id in DISHES for label in pack_labels(demo(id).series, demo(id).sheet, System.METRIC, dish_place(id))
     ]
     packs = LabelSet(title="Packs", language="en", edition="0", packs=made, with_code=False)
-    (sheets,) = build_labels(packs, [LabelJob(purpose=Purpose.PACK, stock="one-4x6")], theme=checkout / "theme", out=tmp_path)
+    job = LabelJob(purpose=Purpose.PACK, stock="one-4x6")
+    (sheets,) = build_labels(packs, [job], theme=checkout / "theme", out=tmp_path)
     assert sheets.printed == len(made)
     assert _times(tmp_path / sheets.job.file) == sum(label.raw for label in made)
 

@@ -99,7 +99,7 @@ class Draw(BookModel):
     threw_out: ShareField | None = None
     """what was thrown out"""
     opened: YesNo | None = None
-    """`yes`: it was opened and nothing taken yet"""
+    """whether it was opened, with nothing taken yet"""
     counted: CountedField | None = None
     """what is still in it, as weighed: it corrects what was forgotten"""
     why: Text = ""

@@ -5,12 +5,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from packlarder.book.book import dish_place, spoken
+from packlarder.book.book import dish_place
 from packlarder.book.household import Household
 from packlarder.book.wording import closest
 from packlarder.cli import texts
 from packlarder.cli.console import show_faults
 from packlarder.cli.larder_stage import LarderOpened, shown
+from packlarder.cli.new_store import component_named
 from packlarder.cli.options import Misuse, Options, as_day
 from packlarder.cli.show_dish import dish_asked_for
 from packlarder.cli.show_store import faulty, larder_asked_for, run_id
@@ -145,10 +146,8 @@ def _chosen(options: Options, opened: LarderOpened, run: str) -> list[Standing]:
         return [one for one in every if one.mark.run == run]
     held = [one for one in every if not one.empty]
     if options.kind == "component":
-        id = opened.book.component_id(options.name)
-        if id is None:
-            raise Misuse(texts.NO_COMPONENT.format(name=spoken(options.name)))
-        return [one for one in held if one.batch.component.id == id]
+        component = component_named(opened, options.name)
+        return [one for one in held if one.batch.component.id == component.id]
     if options.kind == "since":
         since = as_day(options.name)
         return [one for one in held if one.batch.dried_on is not None and one.batch.dried_on >= since]

@@ -42,13 +42,14 @@ def new_batch(opened: LarderOpened, name: str) -> tuple[str, str]:
 def _components(opened: LarderOpened, name: str) -> list[ComponentSums]:
     """Find the components that are meant: one, or several with commas between them."""
     names = [name] if opened.book.component_id(name) else name.split(",")
-    found = [_component(opened, " ".join(one.split())) for one in names if one.strip()]
+    found = [component_named(opened, " ".join(one.split())) for one in names if one.strip()]
     if not found:
         raise Misuse(texts.REQUIRED.format(word="NAME"))
     return list({one.id: one for one in found}.values())
 
 
-def _component(opened: LarderOpened, name: str) -> ComponentSums:
+def component_named(opened: LarderOpened, name: str) -> ComponentSums:
+    """Find a component by id, name or former id. Raises Misuse where there is none, or it can not be worked out."""
     book = opened.book
     id = book.component_id(name)
     if id is None and not book.has_unread_component(name):

@@ -68,10 +68,10 @@ shelf; it changes nothing until you take a # away.""",
         "note what was taken or counted",
         """Note what was taken from a jar or pouch, given away, thrown out, opened or
 counted: as a new file in draws/, and only if it can be true.""",
-        f"""Examples: {PROGRAM} draw 2027-04-10-eggs/1 took 60 g --for "hut walk"
-          {PROGRAM} draw 2027-04-10-eggs/2 opened
-          {PROGRAM} draw 2027-04-10-eggs/3 threw out all --why stale
-          {PROGRAM} draw 2027-04-10-eggs/1 counted 8 g
+        f"""Examples: {PROGRAM} draw 2027-04-10-eggs/a1 took 60 g --for "hut walk"
+          {PROGRAM} draw 2027-04-10-eggs/a2 opened
+          {PROGRAM} draw 2027-04-10-eggs/a3 threw out all --why stale
+          {PROGRAM} draw 2027-04-10-eggs/a1 counted 8 g
 
 What was wrong is undone by taking the file away.""",
     ),
@@ -213,7 +213,6 @@ LABELLED = "{labels} on {pages}: {path}; the next free label is {next}"
 NO_SHEET = 'no label sheet for this is called "{name}"; {hint}'
 NO_SUCH_LABEL = "{name} has {count} labels on a sheet, and no number {first}."
 NOTHING_TO_LABEL = "nothing stands there that could be labelled."
-NO_COMPONENT = 'no component is called "{name}".'
 NO_PACKS = "{name} has no packs to label."
 DRAW = "draw"
 NOTED = "noted in {path}"

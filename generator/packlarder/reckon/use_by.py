@@ -94,22 +94,24 @@ class KeepingTimes:
         """Give the day until which a container keeps; None where no rule and no figure speaks of its food.
 
         A bag keeps as a trip pack from when it was filled, and never longer than a jar of the same food. What is
-        `untested` keeps no longer than a jar that was opened on the day when it was dried.
+        `untested` keeps no longer than a jar that was opened on the day when it was dried; the household's rules for
+        opened jars, made for dry food, do not lengthen that.
         """
         is_bag = size is not None and size.kind is ContainerKind.BAG
         store = self._larder.stores.get(filled.stands)
         store_c = ROOM_C if store is None else store.base
-        starts = [(Kept.TRIP_PACK, filled_on, False)] if is_bag else []
-        starts.append((Kept.SEALED, dried_on, False))
+        starts = [(Kept.TRIP_PACK, filled_on)] if is_bag else []
+        starts.append((Kept.SEALED, dried_on))
         if opened_on is not None:
-            starts.append((Kept.OPENED, opened_on, False))
-        if untested:
-            starts.append((Kept.OPENED, dried_on, True))
+            starts.append((Kept.OPENED, opened_on))
         found = [
-            UseBy(day=limit.span.after(start), kept=kept, limit=limit, untested=for_no_test)
-            for kept, start, for_no_test in starts
+            UseBy(day=limit.span.after(start), kept=kept, limit=limit)
+            for kept, start in starts
             for limit in self._limits(component, kept, store_c)
         ]
+        if untested:
+            limits = (*self._limits(component, Kept.OPENED, store_c), *limits_of(component, (), Kept.OPENED, store_c))
+            found += [UseBy(day=one.span.after(dried_on), kept=Kept.OPENED, limit=one, untested=True) for one in limits]
         if best_before is not None:
             found.append(UseBy(day=best_before, kept=Kept.SEALED, limit=None))
         return min(found, key=lambda one: one.day, default=None)

@@ -226,6 +226,7 @@ weighs: {1 tbsp: 6.1 g}
 put in:
   - {in: half-litre jar, holds: 110 g, stands: cellar shelf}
 traces: [almond]
+thrown out: the power failed, and it had thawed
 notes: Two hours more would have done.
 """,
         "filled": """\
@@ -234,6 +235,8 @@ holds: 110 g
 vacuum: yes
 sachet: oxygen absorber
 stands: cellar shelf
+from: 2027-03-12-egg/a1
+on: 2027-05-02
 """,
         "draws": """\
 date: 2027-04-01
