@@ -79,3 +79,21 @@ def test_raw_food_without_a_temperature_says_how_to_tell() -> None:
         made = jar_label(one, checked().book.household)
         assert made.raw
         assert made.cook_to or "no raw dough" in made.bring_back
+
+
+def test_what_nobody_tested_says_so() -> None:
+    """Food of which weights alone can not tell warns on its jar; what is dry by a test does not."""
+    untested = [one for one in EVERY if one.use_by is not None and one.use_by.untested]
+    assert untested
+    for one in EVERY:
+        assert ("Not tested" in jar_label(one, checked().book.household).warning) is (one in untested)
+
+
+def test_cooked_food_that_lay_beside_raw_says_so_without_the_word() -> None:
+    """It is no RAW itself, so it does not bear the word; but whoever opens it knows what shared its dryer."""
+    beside = [one for one in EVERY if one.batch.beside_raw and not one.batch.component.raw]
+    assert beside
+    for one in beside:
+        made = jar_label(one, checked().book.household)
+        assert made.warning.startswith("Dried beside raw ")
+        assert RAW not in made.code_text

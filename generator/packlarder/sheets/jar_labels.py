@@ -97,8 +97,16 @@ def _use(component: ComponentSums, authority: Authority) -> str:
 
 
 def _warning(one: Standing) -> str:
-    verdict = one.batch.verdict
-    return words.NOT_DRY.format(verdict=verdict.value) if verdict in NOT_FOR_STORE and verdict else ""
+    """Say what must be known before it is stored or eaten: that nobody knows it to be dry, and what lay beside it."""
+    verdict, told = one.batch.verdict, []
+    if verdict in NOT_FOR_STORE and verdict is not None:
+        told.append(words.NOT_DRY.format(verdict=verdict.value))
+    elif one.use_by is not None and one.use_by.untested:
+        told.append(words.NOT_TESTED_LABEL)
+    if one.batch.beside_raw and not one.batch.component.raw:
+        names = common.COMMA.join(map(common.lowered, one.batch.beside_raw))
+        told.append(words.BESIDE_RAW.format(names=names))
+    return " ".join(told)
 
 
 def _code_text(label: JarLabel) -> str:
