@@ -7,6 +7,7 @@ from packlarder.book.household import Household
 from packlarder.figures.kinds import Cooking, WentIn
 from packlarder.figures.temperatures import Authority
 from packlarder.measure import NO_BREAK, as_weighed, for_number, in_celsius, in_fahrenheit, in_ounces
+from packlarder.reckon.drying import DRIED_AT_HOME
 from packlarder.reckon.larder import NOT_FOR_STORE
 from packlarder.reckon.larder_records import Standing
 from packlarder.reckon.measures import PER_ML
@@ -39,11 +40,11 @@ def jar_label(one: Standing, household: Household) -> JarLabel:
         file=container.place.file,
         mark=str(one.mark),
         name=model.name,
-        form="" if model.form.lower() in model.name.lower() else model.form,
+        form=_form(one),
         raw=component.raw,
         state=_state(component),
         take_out=common.SACHET if container.filled.sachet or model.sachet else "",
-        dried="" if one.batch.dried_on is None else day(one.batch.dried_on),
+        dried=day(one.batch.dried_on) if one.batch.dried_on and _was_dried(component) else "",
         net=words.NET.format(weight=as_weighed(container.dry_g), ounces=in_ounces(container.dry_g)),
         stands_for=_stands_for(one),
         bring_back=_use(component, household.authority),
@@ -57,6 +58,19 @@ def jar_label(one: Standing, household: Household) -> JarLabel:
         code_text="",
     )
     return replace(label, code_text=_code_text(label))
+
+
+def _form(one: Standing) -> str:
+    """Name its form, unless its name does; of what was only mixed or filled, the day as well."""
+    model, filled_on = one.batch.component.model, one.batch.dried_on
+    form = "" if model.form.lower() in model.name.lower() else model.form
+    if filled_on is None or _was_dried(one.batch.component):
+        return form
+    return common.COMMA.join(filter(None, (form, words.FILLED_ON.format(day=day(filled_on)))))
+
+
+def _was_dried(component: ComponentSums) -> bool:
+    return component.model.dried in DRIED_AT_HOME
 
 
 def _state(component: ComponentSums) -> str:
