@@ -42,7 +42,7 @@ def edit(book: Path, name: str, old: str, new: str) -> None:
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ("", "say what to do: build, check, show, serve, start, new, draw, test, bench."),
+        ("", "say what to do: build, check, show, serve, start, new, draw, labels, test, bench."),
         ("chekc", 'no command is called "chekc"; did you mean "check"?'),
         ("check --jsno", '"--jsno" is nothing that can stand there.'),
         ("check --js", '"--js" is nothing that can stand there.'),
@@ -148,7 +148,7 @@ def test_faults_of_all_files_are_told_in_one_run(book: Path, capsys: pytest.Capt
     told = capsys.readouterr().out
     heads = [line.removeprefix(f"{book.as_posix()}/") for line in told.splitlines() if ": error[" in line]
     assert [head.split(": ")[:2] for head in heads] == [
-        ["book.yaml:43:13", "error[unknown-print-size]"],
+        ["book.yaml:59:13", "error[unknown-print-size]"],
         ["components/black-beans.yaml:8:1", "error[unknown-key]"],
         ["dishes/apple-porridge.yaml:6:5", "error[unknown-component]"],
         ["dishes/crackers-and-apple.yaml:8:17", "error[unreadable-quantity]"],
@@ -274,7 +274,10 @@ def test_start_makes_a_book_that_is_sound(tmp_path: Path, capsys: pytest.Capture
     assert main(["start", str(folder)]) == 0
     files = read_folder(folder)
     assert {"book.yaml", "foods.yaml", "pages/how-we-dry.md"} <= files.texts.keys()
-    assert {path.parent.name for path in folder.rglob("*.yaml")} == {"our-book", "components", "dishes"}
+    assert {path.parent.name for path in folder.rglob("*.yaml")} == {
+        *("our-book", "components", "dishes"),
+        *("batches", "draws"),
+    }
     assert (folder / ".gitignore").read_text("utf-8").splitlines()[-1] == ".schema/"
     assert {path.name for path in (folder / ".schema").iterdir()} >= {"book.json", "component.json", "dish.json"}
     for name, content in files.texts.items():

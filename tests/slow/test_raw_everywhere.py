@@ -134,7 +134,7 @@ def test_the_data_say_so(site: Path) -> None:
             assert pack["raw"] is any(COMPONENTS[held] for held in _held(pack))
 
 
-def _held(pack: dict) -> list[str]:  # type: ignore[type-arg]  # JSON
+def _held(pack: dict) -> list[str]:  # type: ignore[type-arg]  # JSON as it comes
     return [*pack["parts"], *(held for inner in pack["inside"] for held in _held(inner))]
 
 

@@ -80,14 +80,14 @@ What was wrong is undone by taking the file away.""",
         """Print the labels of a drying run, of what stands of a component, of all that was
 filled since a day, of the whole larder, or of the packs of a dish, as PDF.""",
         f"""Examples: {PROGRAM} labels batch 2027-04-10-eggs
-          {PROGRAM} labels component egg powder --sheets a4-10 a4-round-24
+          {PROGRAM} labels component peas --sheets a4-10 a4-round-24
           {PROGRAM} labels since 2027-04-01 --first 5
-          {PROGRAM} labels dish beef-and-leek-noodles --servings 4
+          {PROGRAM} labels dish pan-bread --servings 4
 
 Sheets: a4-8, a4-10, letter-6, letter-10; round for lids: a4-round-12,
 a4-round-24, letter-round-12, letter-round-20; plain paper to cut: a4-cut,
 letter-cut, a4-cut-round, letter-cut-round; single: one-62x100, one-100x60,
-one-4x6. Print at full size, and lay the first page on a sheet to see that it fits.""",
+one-4x6. Print at full size, and lay the first page on a sheet before you go on.""",
     ),
     "test": Command(
         "run the project's own checks",

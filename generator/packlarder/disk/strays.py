@@ -34,7 +34,7 @@ def stray_at_the_top(entry: os.DirEntry[str]) -> Fault | None:
         return _stray(name, f"{name} is not read", "dishes live in dishes/, components in components/")
     if name in QUIET_FOLDERS or not _holds_texts(entry.path):
         return None
-    close = get_close_matches(name.lower(), READ, n=1, cutoff=0.5)
+    close = get_close_matches(name.lower(), READ, n=1, cutoff=0.6)
     meant = f"did you mean {close[0]}/? " if close else ""
     return _stray(name, f"files in {name}/ are not read", f"{meant}a book has {', '.join(f'{one}/' for one in READ)}")
 
