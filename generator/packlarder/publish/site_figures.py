@@ -87,6 +87,14 @@ class PageFigures:
         """Set the figure of a fact, which knows no servings."""
         return self.show(Printed((fact.metric,), (fact.us,)))
 
+    def facts(self, facts: Iterable[Fact]) -> list[tuple[Fact, Markup]]:
+        """Give each fact with its figure, set with its unit small beside it."""
+        return [(fact, self.large(Printed((fact.metric,), (fact.us,)))) for fact in facts]
+
+    def drawn(self, fact: Fact) -> Markup:
+        """Set the figure of a fact as text of a picture, where HTML has no place."""
+        return _safe(self._set(Printed((fact.metric,), (fact.us,)), "tspan"))
+
     def line(self, line: Line) -> Markup:
         """Set a line: plain words, strong words, figures."""
         return _safe(
@@ -125,10 +133,10 @@ class PageFigures:
         ]
         return _safe("".join(cells))
 
-    def _set(self, figure: Printed) -> str:
-        """Set a figure as HTML."""
+    def _set(self, figure: Printed, tag: str = "span") -> str:
+        """Set a figure as HTML, or with another tag as part of a picture."""
         text, number = self._gather(figure.metric, figure.us)
-        return escape(text) if number is None else f'<span data-f="{number}">{escape(text)}</span>'
+        return escape(text) if number is None else f'<{tag} data-f="{number}">{escape(text)}</{tag}>'
 
     def _gather(self, metric: Row, us: Row) -> tuple[str, int | None]:
         """Give the usual text and the figure's number, which is none where nothing ever changes."""

@@ -22,6 +22,7 @@ from packlarder.sheets.indexes import IndexedDish, all_indexes, indexed
 from packlarder.sheets.origins import usual_line
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
+from packlarder.sheets.stored import all_stored, book_larder, book_records, book_run_index, book_runs
 
 SERVINGS = tuple(range(1, 13))
 """The numbers of servings that a page carries every figure for."""
@@ -47,6 +48,7 @@ def book_sheet(
     ids = sorted(checked.dishes, key=lambda id: checked.book.dishes[id].name.lower())
     dishes = [rows[id] for id in ids]
     sheets = Lazily(ids, lambda id: _sheet(checked, usual_series(checked, id)))
+    runs = book_runs(checked)
     openings = Lazily(ids, lambda id: _opening(checked, sheets[ids.index(id)], system))
     return BookSheet(
         title=household.title,
@@ -67,6 +69,10 @@ def book_sheet(
         pages=tuple(_written_page(id, text) for id, text in checked.book.pages.items()),
         field=_field_book(checked, dishes, openings, edition, on),
         spread=Anew(ids, lambda id: _sheet(checked, dish_series(checked, id))),
+        larder=book_larder(checked),
+        run_index=book_run_index(checked),
+        runs=runs,
+        records=book_records(checked, runs, edition),
         photos=tuple((photos or {}).items()),
         downloads=downloads,
     )
@@ -117,10 +123,15 @@ def _components(checked: CheckedBook, dishes: Sequence[IndexedDish]) -> tuple[Co
             inner = checked.book.component_id(ingredient.name)
             if inner in held:
                 held[inner][id] = component.model.name
+    stored = all_stored(checked)
     ordered = sorted(checked.components.values(), key=lambda one: one.model.name.lower())
     return tuple(
         component_sheet(
-            one, checked.component_findings[one.id], links(used[one.id], "dish"), links(held[one.id], "component")
+            one,
+            checked.component_findings[one.id],
+            used_in=links(used[one.id], "dish"),
+            held_in=links(held[one.id], "component"),
+            stored=stored.get(one.id),
         )
         for one in ordered
     )

@@ -1,8 +1,12 @@
 """The sheet of a component: what it is, how it is dried, how it comes back, where it is used."""
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from packlarder.sheets.dish_sheet import Caution
+
+if TYPE_CHECKING:  # what is stored is told in facts and links
+    from packlarder.sheets.store_sheet import Stored
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -17,7 +21,7 @@ class Fact:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Link:
-    """A page of the book by kind (`dish`, `component`, `page`) and id, and how it is called."""
+    """A page of the book by kind (`dish`, `component`, `run`, `page`) and id, and how it is called."""
 
     kind: str
     id: str
@@ -28,7 +32,8 @@ class Link:
 class ComponentSheet:
     """A component as its page shows it.
 
-    `state` is the word a label bears: `RAW` (must be cooked to be safe), `cook before eating`, or `ready`.
+    `state` is the word a label bears: `RAW` (must be cooked to be safe), `cook before eating`, or `ready`. `stored` is
+    None for what is neither dried nor stored.
     """
 
     id: str
@@ -52,3 +57,4 @@ class ComponentSheet:
     held_in: tuple[Link, ...]
     missing: tuple[str, ...]
     notes: tuple[str, ...]
+    stored: "Stored | None" = None

@@ -18,7 +18,7 @@ from packlarder.sheets.component import bring_back_line
 from packlarder.sheets.dish import day
 from packlarder.sheets.label_sheet import JarLabel, LabelSet
 from packlarder.sheets.larder import stands_for
-from packlarder.sheets.run import keeping
+from packlarder.sheets.shelf import keeping
 
 LEAST_COUNT = 0.75
 """Less than this of a piece is no count that helps anybody."""
