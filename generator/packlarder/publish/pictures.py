@@ -17,6 +17,8 @@ LEAST_APART = 16.0
 """Figures nearer together than this are not both written."""
 ROOM = 0.15
 """Free room above and below the points of a plot, as a share of their spread."""
+LEAST_SPREAD = 0.2
+"""A plot shows at least this share of its most, so that what is nearly alike looks so."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -120,8 +122,7 @@ def plot(history: History) -> Plot | None:
     if len(points) < 2:
         return None
     values = [*(point.dry_per_kg for point in points), *([history.median] if history.median is not None else [])]
-    room = ROOM * (max(values) - min(values)) or ROOM * max(values)
-    up = Scale(least=min(values) - room, most=max(values) + room, at_least=PLOT_FOOT, at_most=PLOT_TOP)
+    up = _upright(min(values), max(values))
     days = [point.day for point in points]
     along = Scale(least=min(days) - 1, most=max(days) + 1, at_least=PLOT_LEFT, at_most=PLOT_RIGHT)
     return Plot(
@@ -133,6 +134,13 @@ def plot(history: History) -> Plot | None:
         last=points[-1].day_text if points[-1].day > points[0].day else "",
         dots=tuple(Dot(x=along(point.day), y=up(point.dry_per_kg), point=point) for point in points),
     )
+
+
+def _upright(least: float, most: float) -> Scale:
+    """Give the scale of a plot from the foot to the top."""
+    spread = max((most - least) * (1 + 2 * ROOM), most * LEAST_SPREAD)
+    middle = (least + most) / 2
+    return Scale(least=middle - spread / 2, most=middle + spread / 2, at_least=PLOT_FOOT, at_most=PLOT_TOP)
 
 
 def _marks(points: Sequence[YieldPoint], up: Scale) -> Iterator[Mark]:

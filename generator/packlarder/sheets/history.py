@@ -93,7 +93,7 @@ def _full_load(card: DryingCard) -> Iterator[Fact]:
     if full.bulk_ml is not None:
         yield Fact(label=names["bulk"], metric=in_ml(full.bulk_ml), us=spoons(full.bulk_ml))
     if full.fills:
-        text = common.COMMA.join(words.FILLS.format(count=one.count, size=one.size) for one in full.fills)
+        text = words.OR.join(words.FILLS.format(count=one.count, size=one.size) for one in full.fills)
         yield _same(names["fills"], text)
 
 

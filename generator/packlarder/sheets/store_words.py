@@ -127,6 +127,7 @@ CARD: Mapping[str, str] = MappingProxyType(
 HOURS = "{hours}\u00a0h"
 SPREAD = "{median} ({least} to {most})"
 FILLS = "{count} × {size}"
+OR = " or "
 
 NET = "{weight} ({ounces})"
 STANDS_FOR = "stands for {weight} fresh ({ounces})"
