@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from packlarder.faults import Fault, Severity
 from packlarder.publish.pictures import plot, strips
@@ -13,6 +13,21 @@ from packlarder.sheets.book_sheet import BookSheet, WrittenPage
 from packlarder.sheets.component_sheet import ComponentSheet, Link
 from packlarder.sheets.dish_sheet import DishSheet
 from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
+
+
+class Links:
+    """Sets links to pages of the book, as seen from one page."""
+
+    def __init__(self, addresses: frozenset[str], root: str) -> None:
+        """Keep the addresses that there are, and what leads to the site's root."""
+        self._addresses = addresses
+        self._root = root
+
+    def to(self, link: Link) -> Markup:
+        """Set a link; its name alone where the book has no such page."""
+        address, name = address_of(link), escape(link.name)
+        linked = f'<a href="{self._root}{escape(address)}">{name}</a>' if address in self._addresses else name
+        return Markup(linked)  # noqa: S704 - put together here, every text in it escaped
 
 
 class SiteContext:
@@ -43,10 +58,12 @@ class SiteContext:
     def of(self, page: SitePage) -> dict[str, object]:
         """Give the context of a page; `root` leads from it to the site's root."""
         sheet = linked_sheet(self._book, page.sheet) if isinstance(page.sheet, Link) else page.sheet
+        root = "../" * page.address.count("/")
         context = self._shared | {
             "title": page.title,
             "section": page.section,
-            "root": "../" * page.address.count("/"),
+            "root": root,
+            "links": Links(self._addresses, root),
             "address": page.address,
             "sheet": sheet,
         }

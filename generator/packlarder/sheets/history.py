@@ -40,7 +40,7 @@ def _points(batches: Sequence[BatchSums]) -> Iterator[YieldPoint]:
         if ratio is not None and verdict is not None:
             dry_per_kg = KILO_G / ratio
             yield YieldPoint(
-                run=Link(kind="run", id=batch.run, name=batch.run),
+                run=Link(kind="run", id=batch.run, name=day(batch.loaded.date())),
                 day=batch.loaded.toordinal(),
                 day_text=day(batch.loaded.date()),
                 dry_per_kg=dry_per_kg,

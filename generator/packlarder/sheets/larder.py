@@ -13,7 +13,7 @@ from packlarder.sheets import words as common
 from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish import caution, day
 from packlarder.sheets.printed import Line, Printed
-from packlarder.sheets.shelf import container_row, keeping, shelf_lines, weight
+from packlarder.sheets.shelf import Shelf, keeping, weight
 from packlarder.sheets.store_sheet import Calendar, LarderSheet, LevelRow, Quarter, ShelfGroup, Stay
 
 SOON = timedelta(weeks=4)
@@ -23,20 +23,21 @@ ROOM = timedelta(weeks=2)
 YEAR_MONTHS, QUARTER_MONTHS = 12, 3
 
 
-def larder_sheet(larder: LarderSums, findings: Sequence[Finding]) -> LarderSheet:
-    """Build the sheet of the larder."""
+def larder_sheet(larder: LarderSums, findings: Sequence[Finding], shelf: Shelf | None = None) -> LarderSheet:
+    """Build the sheet of the larder; a `shelf` of its day is shared with other sheets."""
+    shelf = shelf or Shelf(larder.on)
     urgent, later = _grouped(larder)
     return LarderSheet(
         day=day(larder.on),
         summary=_summary(larder),
         strip=tuple(_strip(larder)),
-        containers=tuple(container_row(one.container, one.batch, one, larder.on) for one in larder.standing),
-        first=tuple(_group(words.FIRST[name], held, larder.on) for name, held in urgent.items()),
-        later=tuple(_group(heading, held, larder.on) for heading, held in later.items()),
+        containers=tuple(map(shelf.row, larder.standing)),
+        first=tuple(_group(words.FIRST[name], held, shelf) for name, held in urgent.items()),
+        later=tuple(_group(heading, held, shelf) for heading, held in later.items()),
         calendar=_calendar(larder),
         levels=tuple(level_row(one, larder.on) for one in sorted(larder.in_store.values(), key=_short_first)),
-        emptied=tuple(container_row(one.container, one.batch, one, larder.on) for one in larder.emptied),
-        emptied_shelf=shelf_lines(larder.emptied, larder.on),
+        emptied=tuple(map(shelf.row, larder.emptied)),
+        emptied_shelf=shelf.lines(larder.emptied),
         cautions=tuple(caution(finding) for finding in on_the_page(findings)),
     )
 
@@ -109,12 +110,12 @@ def _urgent(one: Standing, on: date) -> str:
     return "soon" if one.use_by is not None and one.use_by.day <= on + SOON else ""
 
 
-def _group(heading: str, held: Sequence[Standing], on: date) -> ShelfGroup:
+def _group(heading: str, held: Sequence[Standing], shelf: Shelf) -> ShelfGroup:
     return ShelfGroup(
         heading=heading,
         count=len(held),
         holds=weight("", sum(one.left_g for one in held)),
-        lines=shelf_lines(held, on),
+        lines=shelf.lines(held),
     )
 
 

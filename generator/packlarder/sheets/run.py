@@ -33,15 +33,22 @@ from packlarder.sheets import words as common
 from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish import caution, day
 from packlarder.sheets.printed import Line, Printed
-from packlarder.sheets.shelf import container_row, shelf_lines, weight
+from packlarder.sheets.shelf import Shelf, container_row, weight
 from packlarder.sheets.store_sheet import BatchRow, RunEntry, RunIndex, RunSheet, RunYear, StageRow, Tray
 
 LEAST_SHARE = 0.0
 """No food holds less than no water: below it an estimate is printed as nought."""
 
 
-def run_sheet(run: RunSums, findings: Sequence[Finding], standing: Mapping[Mark, Standing], on: date) -> RunSheet:
-    """Build the sheet of a run; `standing` are the larder's containers by their marks."""
+def run_sheet(
+    run: RunSums,
+    findings: Sequence[Finding],
+    standing: Mapping[Mark, Standing],
+    on: date,
+    shelf: Shelf | None = None,
+) -> RunSheet:
+    """Build the sheet of a run; `standing` are the larder's containers by their marks, `shelf` is as for the larder."""
+    shelf = shelf or Shelf(on)
     return RunSheet(
         id=run.id,
         title=words.RUN_TITLE.format(what=_what(run), day=day(run.model.loaded.date())),
@@ -49,7 +56,7 @@ def run_sheet(run: RunSums, findings: Sequence[Finding], standing: Mapping[Mark,
         dryer=run.model.dryer or words.NO_DRYER,
         summary=_summary(run),
         facts=tuple(_facts(run)),
-        batches=tuple(_batch(run, batch, standing, on) for batch in run.batches),
+        batches=tuple(_batch(run, batch, standing, shelf) for batch in run.batches),
         cautions=tuple(caution(finding) for finding in on_the_page(findings)),
         notes=run.model.notes,
     )
@@ -122,7 +129,7 @@ def _facts(run: RunSums) -> Iterator[Fact]:
             yield _volume(words.RUN["per_hour"], run.removed_ml / run.hours)
 
 
-def _batch(run: RunSums, batch: BatchSums, standing: Mapping[Mark, Standing], on: date) -> BatchRow:
+def _batch(run: RunSums, batch: BatchSums, standing: Mapping[Mark, Standing], shelf: Shelf) -> BatchRow:
     component = batch.component
     verdict = verdict_of(batch)
     return BatchRow(
@@ -133,8 +140,11 @@ def _batch(run: RunSums, batch: BatchSums, standing: Mapping[Mark, Standing], on
         verdict_says=_explained(verdict, batch.dried),
         chain=tuple(map(_stage, chain(batch))),
         facts=tuple(_batch_facts(batch)),
-        shelf=shelf_lines([standing[one.mark] for one in batch.containers if one.mark in standing], on),
-        containers=tuple(container_row(one, batch, standing.get(one.mark), on) for one in batch.containers),
+        shelf=shelf.lines(standing[one.mark] for one in batch.containers if one.mark in standing),
+        containers=tuple(
+            shelf.row(standing[one.mark]) if one.mark in standing else container_row(one, batch, None, shelf.on)
+            for one in batch.containers
+        ),
         traces=tuple(sorted(one.value for one in batch.traces)),
         beside_raw=_beside_raw(run, batch),
         notes=batch.model.detail.notes,

@@ -1,9 +1,9 @@
 """Containers as lines of a table: those of one batch that are alike stand on one line."""
 
-from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from datetime import date
 
+from packlarder.book.draw import Mark
 from packlarder.measure import as_weighed, in_ounces
 from packlarder.reckon.batch_records import BatchSums, FilledContainer
 from packlarder.reckon.larder_records import Standing
@@ -14,14 +14,28 @@ from packlarder.sheets.dish import day
 from packlarder.sheets.store_sheet import ContainerRow, ShelfLine
 
 
-def shelf_lines(standing: Iterable[Standing], on: date) -> tuple[ShelfLine, ...]:
-    """Set containers as lines, in the order in which the first of each line comes."""
-    alike: dict[tuple[object, ...], list[tuple[Standing, ContainerRow]]] = defaultdict(list)
-    for one in standing:
-        row = container_row(one.container, one.batch, one, on)
-        key = (one.mark.run, row.component.id, row.size, row.stands, row.state, row.use_by, row.keeping)
-        alike[key].append((one, row))
-    return tuple(_line([one for one, _ in pairs], pairs[0][1]) for pairs in alike.values())
+class Shelf:
+    """The containers of a larder on a day as rows and lines; each row is set once, however often it is shown."""
+
+    def __init__(self, on: date) -> None:
+        """Begin without any row."""
+        self.on = on
+        self._rows: dict[Mark, ContainerRow] = {}
+
+    def row(self, one: Standing) -> ContainerRow:
+        """Set a container."""
+        if one.mark not in self._rows:
+            self._rows[one.mark] = container_row(one.container, one.batch, one, self.on)
+        return self._rows[one.mark]
+
+    def lines(self, standing: Iterable[Standing]) -> tuple[ShelfLine, ...]:
+        """Set containers as lines, in the order in which the first of each line comes."""
+        alike: dict[tuple[str, ...], list[Standing]] = {}
+        for one in standing:
+            row = self.row(one)
+            key = (one.mark.run, row.component.id, row.size, row.stands, row.state, row.use_by, row.keeping)
+            alike.setdefault(key, []).append(one)
+        return tuple(_line(held, self.row(held[0])) for held in alike.values())
 
 
 def _line(standing: Sequence[Standing], first: ContainerRow) -> ShelfLine:

@@ -126,7 +126,7 @@ CARD: Mapping[str, str] = MappingProxyType(
 )
 HOURS = "{hours}\u00a0h"
 SPREAD = "{median} ({least} to {most})"
-FILLS = "{count} × {size}"
+FILLS = "{count}\u00a0×\u00a0{size}"
 OR = " or "
 
 NET = "{weight} ({ounces})"

@@ -2,7 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Mapping
-from types import MappingProxyType
+from dataclasses import dataclass
 
 from packlarder.lazily import Anew, Kept
 from packlarder.reckon.batch_records import BatchSums
@@ -12,7 +12,7 @@ from packlarder.safety.whole import CheckedBook, CheckedStore
 from packlarder.sheets.history import history
 from packlarder.sheets.larder import larder_sheet, level_row
 from packlarder.sheets.run import run_index, run_sheet
-from packlarder.sheets.shelf import shelf_lines
+from packlarder.sheets.shelf import Shelf
 from packlarder.sheets.store_data import LarderData, RunData, larder_data, run_data
 from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet, Stored
 
@@ -21,31 +21,39 @@ LARDER = "larder"
 BATCHES = "batches/"
 
 
-def book_larder(checked: CheckedBook) -> LarderSheet | None:
-    """Build the sheet of a book's larder; None for a book without runs."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StoredBook:
+    """What is published of a book's runs and larder, as `BookSheet` has it; `stored` goes by component."""
+
+    larder: LarderSheet | None
+    run_index: RunIndex | None
+    runs: Mapping[str, RunSheet]
+    records: Mapping[str, LarderData | RunData]
+    stored: Mapping[str, Stored]
+
+
+def stored_book(checked: CheckedBook, edition: str) -> StoredBook:
+    """Build the sheets of what a book has dried and stored; without runs there is nothing."""
     store = checked.store
-    return larder_sheet(store.larder, store.larder_findings) if store.runs else None
+    if not store.runs:
+        return StoredBook(larder=None, run_index=None, runs={}, records={}, stored={})
+    shelf = Shelf(store.larder.on)
+    runs = Kept(store.runs, lambda id: _run(store, id, shelf))
+    return StoredBook(
+        larder=larder_sheet(store.larder, store.larder_findings, shelf),
+        run_index=run_index(store.runs.values()),
+        runs=runs,
+        records=_records(store, runs, edition),
+        stored=_all_stored(checked, shelf),
+    )
 
 
-def book_run_index(checked: CheckedBook) -> RunIndex | None:
-    """List the runs of a book; None for a book without any."""
-    return run_index(checked.store.runs.values()) if checked.store.runs else None
+def _run(store: CheckedStore, id: str, shelf: Shelf) -> RunSheet:
+    return run_sheet(store.runs[id], store.run_findings[id], store.larder.by_mark, store.larder.on, shelf)
 
 
-def book_runs(checked: CheckedBook) -> Mapping[str, RunSheet]:
-    """Give the sheets of runs by id, each made when somebody asks for it."""
-    return Kept(checked.store.runs, lambda id: _run(checked.store, id))
-
-
-def _run(store: CheckedStore, id: str) -> RunSheet:
-    return run_sheet(store.runs[id], store.run_findings[id], store.larder.by_mark, store.larder.on)
-
-
-def book_records(
-    checked: CheckedBook, runs: Mapping[str, RunSheet], edition: str
-) -> Mapping[str, LarderData | RunData]:
+def _records(store: CheckedStore, runs: Mapping[str, RunSheet], edition: str) -> Mapping[str, LarderData | RunData]:
     """Give larder and runs as other programs get them, by `larder` and `batches/<id>`, each made anew."""
-    store = checked.store
 
     def record(key: str) -> LarderData | RunData:
         if key == LARDER:
@@ -53,32 +61,28 @@ def book_records(
         id = key.removeprefix(BATCHES)
         return run_data(store.runs[id], runs[id], store.larder, edition=edition)
 
-    return Anew((LARDER, *(f"{BATCHES}{id}" for id in store.runs)) if store.runs else (), record)
+    return Anew((LARDER, *(f"{BATCHES}{id}" for id in store.runs)), record)
 
 
-def all_stored(checked: CheckedBook) -> Mapping[str, Stored]:
+def _all_stored(checked: CheckedBook, shelf: Shelf) -> Mapping[str, Stored]:
     """Tell of each component what was dried of it by the larder's day, and what is left; by id."""
-    store = checked.store
-    if not store.runs:
-        return MappingProxyType({})
     batches: dict[str, list[BatchSums]] = defaultdict(list)
-    for run in sorted(store.runs.values(), key=lambda run: run.model.loaded):
-        for batch in run.batches if run.model.loaded.date() <= store.larder.on else ():
+    for run in sorted(checked.store.runs.values(), key=lambda run: run.model.loaded):
+        for batch in run.batches if run.model.loaded.date() <= shelf.on else ():
             batches[batch.component.id].append(batch)
-    told = {id: _stored(checked, id, batches[id]) for id in checked.components}
-    return MappingProxyType({id: one for id, one in told.items() if one is not None})
+    told = {id: _stored(checked, id, batches[id], shelf) for id in checked.components}
+    return {id: one for id, one in told.items() if one is not None}
 
 
-def _stored(checked: CheckedBook, id: str, batches: list[BatchSums]) -> Stored | None:
-    store, component = checked.store, checked.components[id]
-    card = drying_card(component, batches, checked.book.household)
-    held = store.larder.in_store.get(id)
+def _stored(checked: CheckedBook, id: str, batches: list[BatchSums], shelf: Shelf) -> Stored | None:
+    store = checked.store
+    card = drying_card(checked.components[id], batches, checked.book.household)
     told = history(batches, store.learnt.get(id, NOTHING_LEARNT), card)
+    held = store.larder.in_store.get(id)
     if told is None and held is None:
         return None
-    on = store.larder.on
     return Stored(
         history=told,
-        level=None if held is None else level_row(held, on),
-        shelf=() if held is None else shelf_lines(held.standing, on),
+        level=None if held is None else level_row(held, shelf.on),
+        shelf=() if held is None else shelf.lines(held.standing),
     )
