@@ -4,7 +4,9 @@ FOLDER holds `book/` and is written to. Prints what the job has to tell beside i
 """
 
 import json
+import shutil
 import sys
+import time
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 from datetime import date
@@ -94,12 +96,39 @@ def booklet(folder: Path) -> Told:
     return {"pages": float(len(PdfReader(out / "field-a6.pdf").pages))}
 
 
+def larder(folder: Path) -> Told:
+    """Work out a book of many batches, and write every page that shows them; reading it is not timed."""
+    from packlarder.cli import stages
+    from packlarder.disk.theme import theme_folder
+    from packlarder.publish.site import build_site
+    from packlarder.safety.whole import check_book
+
+    read = stages.read(folder / "larder")
+    if read.book is None or read.faults:
+        raise RuntimeError(FAULTY)
+    start = time.perf_counter()
+    checked = check_book(read.book, read.day)
+    if checked.faults:
+        raise RuntimeError(FAULTY)
+    sheet = stages.sheet_of(read, checked)
+    worked = time.perf_counter()
+    runs = {f"batches/{id}.html" for id in sheet.runs}
+    pages = frozenset(
+        {"larder.html", "batches.html", *runs, *(f"components/{one.id}.html" for one in sheet.components)}
+    )
+    build_site(sheet, theme=theme_folder(), out=folder / "larder-site", only=pages)
+    written = time.perf_counter()
+    shutil.rmtree(folder / "larder-site")
+    return {"sums_s": worked - start, "pages_s": written - worked, "pages": float(len(pages))}
+
+
 JOBS: Mapping[str, Callable[[Path], Told]] = {
     "check": check,
     "site": site,
     "markdown": write_markdown,
     "stock": stock,
     "booklet": booklet,
+    "larder": larder,
 }
 
 

@@ -57,7 +57,7 @@ def run_sheet(
         summary=_summary(run),
         facts=tuple(_facts(run)),
         batches=tuple(_batch(run, batch, standing, shelf) for batch in run.batches),
-        cautions=tuple(caution(finding) for finding in on_the_page(findings)),
+        cautions=tuple(dict.fromkeys(caution(finding) for finding in on_the_page(findings))),
         notes=run.model.notes,
     )
 

@@ -66,7 +66,7 @@ def container_row(container: FilledContainer, batch: BatchSums, standing: Standi
     """Set a container as it stands on a day; `standing` is None before it was filled."""
     filled, component = container.filled, batch.component
     left_g = container.dry_g if standing is None else standing.left_g
-    keeps = None if standing is None else standing.use_by
+    keeps = None if standing is None or standing.empty else standing.use_by
     return ContainerRow(
         mark=str(container.mark),
         component=Link(kind="component", id=component.id, name=component.model.name),
@@ -76,7 +76,7 @@ def container_row(container: FilledContainer, batch: BatchSums, standing: Standi
         stands=filled.stands,
         state=container_state(container, standing),
         use_by="" if keeps is None else day(keeps.day),
-        keeping=keeping(standing),
+        keeping="" if standing is not None and standing.empty else keeping(standing),
         past=standing is not None and standing.past(on) and not standing.empty,
     )
 
