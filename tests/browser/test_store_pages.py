@@ -13,7 +13,7 @@ from tests.site.sample_store import LARDER, RUN, level
 from tests.site.samples import BOOK
 
 from packlarder.publish.site import build_site
-from packlarder.sheets.component_sheet import Link
+from packlarder.sheets.facts import Link
 from packlarder.sheets.store_sheet import Stay
 
 STORE = ("larder.html", "batches.html", f"batches/{RUN}.html", "components/egg-powder.html")

@@ -6,7 +6,7 @@ from tests.site.sample_dishes import EGG
 from tests.site.sample_figures import GAP
 
 from packlarder.sheets import words
-from packlarder.sheets.component_sheet import Fact, Link
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import Printed
 from packlarder.sheets.store_sheet import (
     BatchRow,

@@ -22,8 +22,9 @@ from packlarder.sheets.book_sheet import (
     RuleRow,
     WrittenPage,
 )
-from packlarder.sheets.component_sheet import ComponentSheet, Fact, Link
+from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import Caution, DishSheet
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import NOTHING, System
 
 

@@ -14,7 +14,7 @@ from tests.site.page import Element, read_page
 from tests.site.samples import BOOK, with_dishes
 
 from packlarder.publish.single import build_single
-from packlarder.sheets.component_sheet import Link
+from packlarder.sheets.facts import Link
 from packlarder.sheets.printed import Printed, System
 
 EVIL = "<script>alert(1)</script>\"'><img src=x onerror=alert(2)>"

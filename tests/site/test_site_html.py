@@ -15,7 +15,7 @@ from tests.site.sample_store import LARDER, RUN, RUN_INDEX, RUN_SHEET, group, li
 from tests.site.samples import BOOK, EGG_COMPONENT, INDEXES, WRITTEN, with_dishes
 
 from packlarder.publish.site import build_site
-from packlarder.sheets.component_sheet import Fact, Link
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import Printed, Strong, same
 from packlarder.sheets.store_sheet import RunIndex, RunYear, Tray
 

@@ -6,8 +6,8 @@ from textwrap import wrap
 
 from packlarder.cli import sheet_words as words
 from packlarder.cli.plain import COLUMNS, GAP, columns, listed, page, paragraph, section, told
-from packlarder.sheets.component_sheet import Fact
 from packlarder.sheets.dish_sheet import Caution
+from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import System, plain
 from packlarder.sheets.store_sheet import BatchRow, ContainerRow, LarderSheet, LevelRow, RunSheet, StageRow
 from packlarder.sheets.store_words import EMPTY

@@ -7,7 +7,7 @@ size. Heights are in pixels.
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from packlarder.sheets.component_sheet import Fact
+from packlarder.sheets.facts import Fact
 from packlarder.sheets.store_sheet import Calendar, History, Stay, YieldPoint
 
 PLOT_TOP, PLOT_FOOT, PLOT_HEIGHT = 16.0, 132.0, 158.0

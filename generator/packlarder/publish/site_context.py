@@ -10,8 +10,9 @@ from packlarder.publish.site_figures import PageFigures, all_columns, counts, us
 from packlarder.publish.site_pages import SitePage, address_of, linked_sheet, main_ways, more_ways, pages_of
 from packlarder.publish.site_written import set_written
 from packlarder.sheets.book_sheet import BookSheet, WrittenPage
-from packlarder.sheets.component_sheet import ComponentSheet, Link
+from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import DishSheet
+from packlarder.sheets.facts import Link
 from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
 
 

@@ -10,8 +10,8 @@ from typing import TypeVar
 
 from markupsafe import Markup
 
-from packlarder.sheets.component_sheet import Fact
 from packlarder.sheets.dish_sheet import DishSheet, PartRow, StepRow
+from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import Line, Printed, Strong, System, kept
 
 BETWEEN = "|"

@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from typing import TypeAlias
 
 from packlarder.sheets.book_sheet import BookSheet, Index, WrittenPage
-from packlarder.sheets.component_sheet import ComponentSheet, Link
+from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import DishSheet
+from packlarder.sheets.facts import Link
 from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
 
 PageSheet: TypeAlias = BookSheet | Link | ComponentSheet | Index | WrittenPage | LarderSheet | RunIndex

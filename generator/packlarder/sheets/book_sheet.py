@@ -6,8 +6,9 @@ from dataclasses import dataclass
 from datetime import date
 from types import MappingProxyType
 
-from packlarder.sheets.component_sheet import ComponentSheet, Link
+from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import Caution, DishSheet
+from packlarder.sheets.facts import Link
 from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.printed import System
 from packlarder.sheets.store_data import LarderData, RunData

@@ -10,8 +10,9 @@ from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import ComponentSums, WaterPerGram, YieldFrom
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import words
-from packlarder.sheets.component_sheet import ComponentSheet, Fact, Link
+from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish import SALT_PER_SODIUM, caution
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.origins import component_origins, yield_from
 from packlarder.sheets.store_sheet import Stored
 

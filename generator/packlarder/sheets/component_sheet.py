@@ -1,31 +1,10 @@
 """The sheet of a component: what it is, how it is dried, how it comes back, where it is used."""
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 from packlarder.sheets.dish_sheet import Caution
-
-if TYPE_CHECKING:  # what is stored is told in facts and links
-    from packlarder.sheets.store_sheet import Stored
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Fact:
-    """A label and what is known, in both systems of units, and where it comes from."""
-
-    label: str
-    metric: str
-    us: str
-    source: str = ""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Link:
-    """A page of the book by kind (`dish`, `component`, `run`, `page`) and id, and how it is called."""
-
-    kind: str
-    id: str
-    name: str
+from packlarder.sheets.facts import Fact, Link
+from packlarder.sheets.store_sheet import Stored
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,4 +36,4 @@ class ComponentSheet:
     held_in: tuple[Link, ...]
     missing: tuple[str, ...]
     notes: tuple[str, ...]
-    stored: "Stored | None" = None
+    stored: Stored | None = None

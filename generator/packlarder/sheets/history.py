@@ -10,8 +10,8 @@ from packlarder.reckon.learnt import Learnt, counts
 from packlarder.reckon.spread import Spread
 from packlarder.sheets import store_words as words
 from packlarder.sheets import words as common
-from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish import day
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import Line, Printed
 from packlarder.sheets.run import hours, length, treatments
 from packlarder.sheets.shelf import weight

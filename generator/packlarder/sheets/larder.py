@@ -10,8 +10,8 @@ from packlarder.reckon.larder_records import InStore, LarderSums, Standing
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import store_words as words
 from packlarder.sheets import words as common
-from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish import caution, day
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import Line, Printed
 from packlarder.sheets.shelf import Shelf, keeping, weight
 from packlarder.sheets.store_sheet import Calendar, LarderSheet, LevelRow, Quarter, ShelfGroup, Stay

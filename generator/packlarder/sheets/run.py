@@ -30,8 +30,8 @@ from packlarder.reckon.measures import PER_ML
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import store_words as words
 from packlarder.sheets import words as common
-from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish import caution, day
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import Line, Printed
 from packlarder.sheets.shelf import Shelf, container_row, weight
 from packlarder.sheets.store_sheet import BatchRow, RunEntry, RunIndex, RunSheet, RunYear, StageRow, Tray

@@ -9,8 +9,8 @@ from packlarder.reckon.batch_records import BatchSums, FilledContainer
 from packlarder.reckon.larder_records import Standing
 from packlarder.sheets import store_words as words
 from packlarder.sheets import words as common
-from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish import day
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.store_sheet import ContainerRow, ShelfLine
 
 

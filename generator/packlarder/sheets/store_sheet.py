@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish_sheet import Caution
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import Line
 
 
