@@ -97,29 +97,23 @@ def booklet(folder: Path) -> Told:
 
 
 def larder(folder: Path) -> Told:
-    """Work out a book of many batches, and write every page that shows them; reading it is not timed."""
-    from packlarder.cli import stages
+    """Work out a book of many batches, and write its site, from the files on; loading our own modules is not timed."""
+    import packlarder.publish.site_shares
+    import packlarder.sheets.book  # noqa: F401 - see above
+    from packlarder.cli.crew import work_together
     from packlarder.disk.theme import theme_folder
-    from packlarder.publish.site import build_site
-    from packlarder.safety.whole import check_book
 
-    read = stages.read(folder / "larder")
-    if read.book is None or read.faults:
-        raise RuntimeError(FAULTY)
     start = time.perf_counter()
-    checked = check_book(read.book, read.day)
-    if checked.faults:
-        raise RuntimeError(FAULTY)
-    sheet = stages.sheet_of(read, checked)
-    worked = time.perf_counter()
-    runs = {f"batches/{id}.html" for id in sheet.runs}
-    pages = frozenset(
-        {"larder.html", "batches.html", *runs, *(f"components/{one.id}.html" for one in sheet.components)}
-    )
-    build_site(sheet, theme=theme_folder(), out=folder / "larder-site", only=pages)
-    written = time.perf_counter()
+    with work_together(folder / "larder", DAY, writes=True) as (worked, crew):
+        if crew is None or worked.faults:
+            raise RuntimeError(FAULTY)
+        sheet = crew.sheet()
+        sums = time.perf_counter() - start
+        crew.write_site(sheet, theme=theme_folder(), out=folder / "larder-site")
+    pages = time.perf_counter() - start - sums
+    written = float(sum(1 for _ in (folder / "larder-site").rglob("*.html")))
     shutil.rmtree(folder / "larder-site")
-    return {"sums_s": worked - start, "pages_s": written - worked, "pages": float(len(pages))}
+    return {"sums_s": sums, "pages_s": pages, "pages": written}
 
 
 JOBS: Mapping[str, Callable[[Path], Told]] = {

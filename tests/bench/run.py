@@ -92,7 +92,7 @@ def main(dishes: int) -> None:
     line(
         f"larder of {BATCHES:,} batches",
         f"{larder['sums_s'] + larder['pages_s']:.2f} s",
-        f"sums {larder['sums_s']:.2f} s, {larder['pages']:,.0f} pages {larder['pages_s']:.2f} s, in all, "
+        f"files and sums {larder['sums_s']:.2f} s, {larder['pages']:,.0f} pages {larder['pages_s']:.2f} s, in all, "
         f"at most {MOST_LARDER_S:g} s",
     )
     line("each booklet page", f"{booklet['processor'] / booklet['pages']:.3f} s", f"{booklet['pages']:.0f} pages")
