@@ -4,7 +4,9 @@ FOLDER holds `book/` and is written to. Prints what the job has to tell beside i
 """
 
 import json
+import shutil
 import sys
+import time
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 from datetime import date
@@ -94,12 +96,33 @@ def booklet(folder: Path) -> Told:
     return {"pages": float(len(PdfReader(out / "field-a6.pdf").pages))}
 
 
+def larder(folder: Path) -> Told:
+    """Work out a book of many batches, and write its site, from the files on; loading our own modules is not timed."""
+    import packlarder.publish.site_shares
+    import packlarder.sheets.book  # noqa: F401 - see above
+    from packlarder.cli.crew import work_together
+    from packlarder.disk.theme import theme_folder
+
+    start = time.perf_counter()
+    with work_together(folder / "larder", DAY, writes=True) as (worked, crew):
+        if crew is None or worked.faults:
+            raise RuntimeError(FAULTY)
+        sheet = crew.sheet()
+        sums = time.perf_counter() - start
+        crew.write_site(sheet, theme=theme_folder(), out=folder / "larder-site")
+    pages = time.perf_counter() - start - sums
+    written = float(sum(1 for _ in (folder / "larder-site").rglob("*.html")))
+    shutil.rmtree(folder / "larder-site")
+    return {"sums_s": sums, "pages_s": pages, "pages": written}
+
+
 JOBS: Mapping[str, Callable[[Path], Told]] = {
     "check": check,
     "site": site,
     "markdown": write_markdown,
     "stock": stock,
     "booklet": booklet,
+    "larder": larder,
 }
 
 

@@ -6,14 +6,17 @@ import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 
+from tests.bench import large_larder
 from tests.bench.jobs import BOOKLET_DISHES
 from tests.bench.large_book import PARTS, files
 
 MOST_RATIO, MOST_CHECK_S, MOST_MIB = 0.15, 2.0, 300
 """What the project asks of a book of 1,000 dishes."""
+BATCHES, MOST_LARDER_S = 2000, 2.0
+"""A large larder, and what the project asks of its sums and pages."""
 UNLIKE_AT_HOME = frozenset({"PYTHONDONTWRITEBYTECODE"})
 """Left out of the jobs' surroundings: with it our modules, unlike installed ones, are compiled anew each time."""
 RUNS = 3
@@ -53,8 +56,17 @@ def least(runs: Sequence[dict[str, float]]) -> dict[str, float]:
 
 def write_book(folder: Path, dishes: int) -> None:
     """Write the large book."""
-    for path, content in files(dishes).items():
-        place = folder / "book" / path
+    _write(folder / "book", files(dishes))
+
+
+def write_larder(folder: Path, batches: int) -> None:
+    """Write the book with the large larder."""
+    _write(folder / "larder", large_larder.files(batches))
+
+
+def _write(book: Path, contents: Mapping[str, bytes]) -> None:
+    for path, content in contents.items():
+        place = book / path
         place.parent.mkdir(parents=True, exist_ok=True)
         place.write_bytes(content)
 
@@ -72,11 +84,19 @@ def main(dishes: int) -> None:
         site, stock = (least(runs) for runs in zip(*by_turns, strict=True))
         tell("whole site", site)
         tell("MkDocs, same text, stock theme", stock, is_ours=False)
+        write_larder(folder, BATCHES)
+        larder = least([timed("larder", folder) for _ in range(RUNS)])
         booklet = tell(f"booklet of {min(dishes, BOOKLET_DISHES)} dishes", timed("booklet", folder))
     line("site beside MkDocs", f"{site['seconds'] / stock['seconds']:.3f}", f"in all, at most {MOST_RATIO}")
     line("", f"{site['processor'] / stock['processor']:.3f}", "of the processor")
+    line(
+        f"larder of {BATCHES:,} batches",
+        f"{larder['sums_s'] + larder['pages_s']:.2f} s",
+        f"files and sums {larder['sums_s']:.2f} s, {larder['pages']:,.0f} pages {larder['pages_s']:.2f} s, in all, "
+        f"at most {MOST_LARDER_S:g} s",
+    )
     line("each booklet page", f"{booklet['processor'] / booklet['pages']:.3f} s", f"{booklet['pages']:.0f} pages")
-    peak = max(one["peak_mib"] for one in (check, site, booklet))
+    peak = max(one["peak_mib"] for one in (check, site, booklet, larder))
     line("most memory of ours", f"{peak:.0f} MiB", f"at most {MOST_MIB}")
 
 

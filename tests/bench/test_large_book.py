@@ -6,11 +6,23 @@ from pathlib import Path
 import pytest
 from tests.bench.as_markdown import as_markdown
 from tests.bench.large_book import PARTS, files
-from tests.bench.run import write_book
+from tests.bench.run import write_book, write_larder
 
 from packlarder.cli import main, stages
+from packlarder.reckon.drying import Verdict
 
 DISHES = 120
+
+
+BATCHES = 60
+
+
+@pytest.fixture(scope="module")
+def larder(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Write a book with some batches."""
+    folder = tmp_path_factory.mktemp("bench")
+    write_larder(folder, BATCHES)
+    return folder / "larder"
 
 
 @pytest.fixture(scope="module")
@@ -41,6 +53,21 @@ def test_it_is_the_same_each_time() -> None:
     assert dict(files(10)) == dict(small)
     assert small.items() <= large.items()
     assert sum(name.startswith("dishes/") for name in large) == 1010
+
+
+def test_the_larder_is_sound_and_as_large_as_it_says(larder: Path) -> None:
+    """Its check finds nothing; every batch is dry, and of three runs one has a jar opened, and one a jar emptied."""
+    worked = stages.work_out(larder)
+    assert worked.faults == ()
+    assert worked.checked is not None
+    store = worked.checked.store
+    batches = [batch for run in store.runs.values() for batch in run.batches]
+    assert len(batches) == BATCHES
+    assert {batch.verdict for batch in batches} == {Verdict.DRY}
+    # 30 runs: a third of them emptied, a third opened, two jars of each of two batches in all
+    assert len(store.larder.emptied) == 10
+    assert sum(one.opened_on is not None for one in store.larder.standing) == 10
+    assert len(store.larder.standing) == 30 * 4 - 10
 
 
 def test_markdown_says_what_the_page_says() -> None:

@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 from tests.bench.large_book import files
+from tests.bench.run import write_larder
 
 from packlarder.cli import crew, entry, main, stages
 from packlarder.cli.crew import check_together, work_together
@@ -86,9 +87,35 @@ def test_every_dish_is_in_one_share(book: Path) -> None:
     """150 dishes and 45 components are 195 pages, 65 for each of three; the first has 45 of components and 20 more."""
     found = stages.read(book).book
     assert found is not None
-    shares = crew._dealt(found)
+    shares = [dishes for dishes, _ in crew._dealt(found, writes=False)]
     assert [len(share) for share in shares] == [20, 65, 65]
     assert sorted(id for share in shares for id in share) == sorted(found.dishes)
+
+
+def test_every_run_is_in_one_share(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Pages of 200 runs and one dish are shared out where they are written: 245 with the components, 81 for each."""
+    monkeypatch.setattr(os, "cpu_count", lambda: HANDS)
+    write_larder(tmp_path, 400)
+    found = stages.read(tmp_path / "larder").book
+    assert found is not None
+    shares = [runs for _, runs in crew._dealt(found, writes=True)]
+    assert [len(share) for share in shares] == [36, 82, 82]  # 81 less 45 of components
+    assert sorted(id for share in shares for id in share) == sorted(found.runs)
+    assert [runs for _, runs in crew._dealt(found, writes=False)] == [()]
+
+
+def test_the_site_of_a_large_larder_is_the_same(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Every page of a run is as one process writes it."""
+    monkeypatch.setattr(os, "cpu_count", lambda: HANDS)
+    write_larder(tmp_path, 400)
+    with work_together(tmp_path / "larder", writes=True) as (_, together):
+        assert together is not None
+        together.write_site(together.sheet(), theme=theme_folder(), out=tmp_path / "together")
+    worked = stages.work_out(tmp_path / "larder")
+    assert worked.checked is not None
+    build_site(stages.sheet_of(worked.read, worked.checked), theme=theme_folder(), out=tmp_path / "alone")
+    assert len(list((tmp_path / "alone" / "batches").iterdir())) == 200
+    assert contents(tmp_path / "together") == contents(tmp_path / "alone")
 
 
 def test_a_smaller_book_is_not_dealt_out(book: Path, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -96,7 +123,7 @@ def test_a_smaller_book_is_not_dealt_out(book: Path, monkeypatch: pytest.MonkeyP
     monkeypatch.setattr(crew, "LARGE", DISHES + 1)
     found = stages.read(book).book
     assert found is not None
-    assert crew._dealt(found) == [tuple(found.dishes)]
+    assert crew._dealt(found, writes=True) == [(tuple(found.dishes), ())]
     with work_together(book) as (worked, _):
         assert multiprocessing.active_children() == []
         assert worked.sound
@@ -207,7 +234,7 @@ def test_a_mate_that_is_gone_is_missed(book: Path, monkeypatch: pytest.MonkeyPat
 
 def test_a_mate_that_fails_late_is_told(book: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Nor does it matter when it fails: here in its pages."""
-    monkeypatch.setattr(site_shares, "build_dish_pages", lambda *_, **__: fail())
+    monkeypatch.setattr(site_shares, "build_share", lambda *_, **__: fail())
     with work_together(book, writes=True) as (_, together):
         assert together is not None
         sheet = together.sheet()

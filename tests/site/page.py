@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from html.parser import HTMLParser
 from pathlib import Path
 
-VOID = frozenset({"meta", "link", "img", "br", "hr"})
+VOID = frozenset({"meta", "link", "img", "br", "hr", "input"})
 
 
 @dataclass(slots=True, kw_only=True)

@@ -7,6 +7,7 @@ from datetime import date
 
 from tests.site.sample_dishes import EGG, GAPS, HANDS, LONG, MINIMAL, RICH
 from tests.site.sample_figures import GAP
+from tests.site.sample_store import EGG_STORED, LARDER, RUN, RUN_INDEX, RUN_SHEET
 
 from packlarder.sheets.book_sheet import (
     BookSheet,
@@ -21,8 +22,9 @@ from packlarder.sheets.book_sheet import (
     RuleRow,
     WrittenPage,
 )
-from packlarder.sheets.component_sheet import ComponentSheet, Fact, Link
+from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import Caution, DishSheet
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import NOTHING, System
 
 
@@ -72,6 +74,7 @@ EGG_COMPONENT = ComponentSheet(
     held_in=(Link(kind="component", id="leek-rings", name="Leek rings"),),
     missing=(),
     notes=("Keeps its foam better when ground cold.",),
+    stored=EGG_STORED,
 )
 
 
@@ -288,6 +291,9 @@ BOOK = BookSheet(
         openings=(),
         component_index=(),
     ),
+    larder=LARDER,
+    run_index=RUN_INDEX,
+    runs={RUN: RUN_SHEET},
     photos=(("egg-and-leek-pan.png", PHOTO),),
 )
 

@@ -9,8 +9,8 @@ from tests.site.page import Element, read_page, read_picks
 from tests.site.samples import BOOK, EGG_COMPONENT
 
 from packlarder.publish.site_figures import PageFigures
-from packlarder.sheets.component_sheet import Fact
 from packlarder.sheets.dish_sheet import DishSheet
+from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import Printed, System
 
 FOR_THE_BOOKLET = frozenset({"minute"})

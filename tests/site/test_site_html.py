@@ -11,11 +11,13 @@ import pytest
 from tests.site.conftest import THEME
 from tests.site.nu import nu_messages
 from tests.site.page import read_page
+from tests.site.sample_store import LARDER, RUN, RUN_INDEX, RUN_SHEET, group, line
 from tests.site.samples import BOOK, EGG_COMPONENT, INDEXES, WRITTEN, with_dishes
 
 from packlarder.publish.site import build_site
-from packlarder.sheets.component_sheet import Fact, Link
+from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import Printed, Strong, same
+from packlarder.sheets.store_sheet import RunIndex, RunYear, Tray
 
 KINDS = (
     "index.html",
@@ -23,6 +25,9 @@ KINDS = (
     "safety.html",
     "figures.html",
     "format.html",
+    "larder.html",
+    "batches.html",
+    "batches/2026-10-17-eggs-and-leeks.html",
     "lists/by-meal.html",
     "lists/by-water.html",
     "pages/our-year.html",
@@ -152,8 +157,17 @@ def test_markup_in_a_book_stays_text(tmp_path: Path) -> None:
         facts=(Fact(label=EVIL, metric=EVIL, us=EVIL, source=EVIL),),
         used_in=(Link(kind="dish", id=dish.id, name=EVIL),),
     )
+    evil = Link(kind="component", id="gone", name=EVIL)
+    jar = replace(LARDER.containers[0], component=evil, size=EVIL, stands=EVIL, state=EVIL, keeping=EVIL)
+    stock = replace(LARDER.levels[0], component=evil, says=EVIL, until=EVIL)
+    entry = RUN_INDEX.years[0].entries[0]
     book = replace(
         with_dishes(BOOK, dish),
+        larder=replace(LARDER, day=EVIL, first=(group(EVIL, line(jar)),), levels=(stock,), emptied_shelf=(line(jar),)),
+        run_index=RunIndex(
+            years=(RunYear(year=EVIL, entries=(replace(entry, trays=(Tray(name=EVIL, raw=True, verdict=EVIL),)),)),)
+        ),
+        runs={RUN: replace(RUN_SHEET, id=EVIL, batches=(replace(RUN_SHEET.batches[0], component=evil, verdict=EVIL),))},
         title=EVIL,
         about=(EVIL,),
         edition=EVIL,

@@ -57,7 +57,7 @@ def test_progress_is_told_page_by_page(tmp_path: Path) -> None:
     """The progress call gets each count once, up to the number of pages."""
     told: list[tuple[int, int]] = []
     build_site(BOOK, theme=THEME, out=tmp_path, progress=lambda done, of: told.append((done, of)))
-    assert told == [(done, 15) for done in range(1, 16)]
+    assert told == [(done, 18) for done in range(1, 19)]
 
 
 def test_an_empty_book_has_a_site(tmp_path: Path) -> None:
@@ -71,6 +71,8 @@ def test_an_empty_book_has_a_site(tmp_path: Path) -> None:
         figures=(),
         format=(),
         general_cautions=(),
+        larder=None,
+        run_index=None,
         photos=(),
     )
     assert build_site(book, theme=THEME, out=tmp_path) == ()

@@ -1,4 +1,4 @@
-"""A large book in several hands: each process checks a share of the dishes and writes their pages.
+"""A large book in several hands: each process checks a share of the dishes and writes their pages, and those of runs.
 
 One of them speaks with people; the others are its mates, forked from it once the book is read and its components are
 worked out. They do not send each other dishes, only what is wrong with them and their rows of the indexes, and each
@@ -26,7 +26,7 @@ if TYPE_CHECKING:
     from packlarder.sheets.book_sheet import BookSheet, Download
 
 LARGE = 200
-"""Dishes from which a second process is worth its start."""
+"""Dishes, or pages of dishes and runs, from which a second process is worth its start."""
 MOST = 4
 T = TypeVar("T")
 
@@ -40,11 +40,12 @@ class Swap(Protocol):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Share:
-    """Some dishes of a book, and the steps that every process takes with its own."""
+    """Some dishes and drying runs of a book, and the steps that every process takes with its own."""
 
     found: BookRead
     components: CheckedComponents
     ids: Sequence[str]
+    runs: Sequence[str] = ()
 
     def check(self, swap: Swap) -> CheckedBook:
         """Check the dishes, and put the book together."""
@@ -76,9 +77,10 @@ class Crew:
         self, sheet: "BookSheet", *, theme: Path, out: Path, progress: "Progress | None" = None
     ) -> tuple[Fault, ...]:
         """Write the site as `build_site` does, and let the mates go; however this ends, none writes any more."""
-        from packlarder.publish.site_shares import build_all_but
+        from packlarder.publish.site_shares import PageShare, build_all_but
 
-        others = self.checked.book.dishes.keys() - set(self._own.ids)
+        book = self.checked.book
+        others = PageShare(dishes=book.dishes.keys() - {*self._own.ids}, runs=book.runs.keys() - {*self._own.runs})
         with _dismissing(self._mates):
             self._tell((theme, out))
             faults = build_all_but(sheet, others, theme=theme, out=out, progress=progress)
@@ -115,7 +117,9 @@ def work_together(
         import packlarder.publish.site_shares
         import packlarder.sheets.book  # noqa: F401 - see above
     components = check_components(found.book, found.day)
-    own, *others = (Share(found=found, components=components, ids=ids) for ids in _dealt(found.book))
+    own, *others = (
+        Share(found=found, components=components, ids=ids, runs=runs) for ids, runs in _dealt(found.book, writes=writes)
+    )
     mates: list[Mate] = []
     with _dismissing(mates):
         mates.extend(Mate(partial(_help, share)) for share in others)
@@ -129,11 +133,18 @@ def check_together(folder: Path, on: date | None = None) -> BookWorked:
         return worked
 
 
-def _dealt(book: Book) -> list[tuple[str, ...]]:
-    """Deal out the dishes of a book; the first process gets fewer, as it writes the pages of all components too."""
-    ids, pages = tuple(book.dishes), len(book.dishes) + len(book.components)
-    hands = min(os.cpu_count() or 1, MOST) if len(ids) >= LARGE and hasattr(os, "fork") else 1
-    own = max(0, pages // hands - len(book.components))
+def _dealt(book: Book, *, writes: bool) -> list[tuple[tuple[str, ...], tuple[str, ...]]]:
+    """Deal out the dishes of a book, and its runs, which only matter where pages are written."""
+    runs = tuple(book.runs) if writes else ()
+    is_large = len(book.dishes) + len(runs) >= LARGE
+    hands = min(os.cpu_count() or 1, MOST) if is_large and hasattr(os, "fork") else 1
+    besides = len(book.components)
+    return list(zip(_shares(tuple(book.dishes), hands, besides), _shares(runs, hands, besides), strict=True))
+
+
+def _shares(ids: tuple[str, ...], hands: int, besides: int) -> list[tuple[str, ...]]:
+    """Part some ids; the first process gets fewer, as it writes so many other pages too."""
+    own = max(0, (len(ids) + besides) // hands - besides)
     return [ids[:own], *(ids[own + at :: hands - 1] for at in range(hands - 1))]
 
 
@@ -158,7 +169,7 @@ def _help(share: Share, pipe: Connection) -> None:
     downloads = pipe.recv()
     sheet = share.sheet(swap, checked, downloads)
     theme, out = pipe.recv()
-    from packlarder.publish.site_shares import build_dish_pages  # not for a check, which takes the mate no further
+    from packlarder.publish.site_shares import PageShare, build_share  # not for a check, which takes no mate so far
 
-    build_dish_pages(sheet, share.ids, theme=theme, out=out)
+    build_share(sheet, PageShare(dishes=share.ids, runs=share.runs), theme=theme, out=out)
     pipe.send(None)

@@ -17,7 +17,7 @@ from packlarder.reckon.larder import reckon_larder
 from packlarder.reckon.larder_records import LarderSums
 from packlarder.sheets.larder import larder_sheet
 from packlarder.sheets.printed import System
-from packlarder.sheets.run import container_row, weight
+from packlarder.sheets.shelf import container_row, weight
 
 HEAD = "# yaml-language-server: $schema=../.schema/draws.json\n"
 

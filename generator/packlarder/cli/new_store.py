@@ -16,7 +16,7 @@ from packlarder.measure import written
 from packlarder.reckon.larder_records import Standing
 from packlarder.reckon.records import ComponentSums
 from packlarder.sheets.dish import day as printed_day
-from packlarder.sheets.run import container_state
+from packlarder.sheets.shelf import container_state
 
 MANY = 3
 """From so many components on, a batch is called by the first of them."""

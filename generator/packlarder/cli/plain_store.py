@@ -6,9 +6,9 @@ from textwrap import wrap
 
 from packlarder.cli import sheet_words as words
 from packlarder.cli.plain import COLUMNS, GAP, columns, listed, page, paragraph, section, told
-from packlarder.sheets.component_sheet import Fact
 from packlarder.sheets.dish_sheet import Caution
-from packlarder.sheets.printed import System
+from packlarder.sheets.facts import Fact
+from packlarder.sheets.printed import System, plain
 from packlarder.sheets.store_sheet import BatchRow, ContainerRow, LarderSheet, LevelRow, RunSheet, StageRow
 from packlarder.sheets.store_words import EMPTY
 
@@ -68,7 +68,7 @@ class _Run:
         sheet = self.sheet
         yield from paragraph(sheet.title)
         yield from paragraph(named(words.RUN_ID.format(id=sheet.id), raw=any(batch.raw for batch in sheet.batches)))
-        yield from ("", *paragraph(sheet.summary), "")
+        yield from ("", *paragraph(plain(sheet.summary, self.system, 0)), "")
         yield from self._facts(sheet.facts)
         for batch in sheet.batches:
             yield from section(named(batch.component.name, raw=batch.raw), self._batch(batch))
@@ -76,7 +76,8 @@ class _Run:
         yield from section(words.NOTES, (line for note in sheet.notes for line in paragraph(note)))
 
     def _batch(self, batch: BatchRow) -> Iterator[str]:
-        yield from (*paragraph(words.VERDICT.format(verdict=batch.verdict, says=batch.verdict_says)), "")
+        says = plain(batch.verdict_says, self.system, 0)
+        yield from (*paragraph(words.VERDICT.format(verdict=batch.verdict, says=says)), "")
         rows = [(stage.label, self._stage(stage)) for stage in batch.chain]
         rows += [(fact.label, "; ".join(filter(None, (_said(fact, self.system), fact.source)))) for fact in batch.facts]
         if batch.traces:
@@ -107,7 +108,7 @@ class _Larder:
     def lines(self) -> Iterator[str]:
         sheet = self.sheet
         yield from paragraph(words.LARDER.format(day=sheet.day))
-        yield from paragraph(sheet.summary)
+        yield from paragraph(plain(sheet.summary, self.system, 0))
         if sheet.emptied:
             one = words.EMPTIED_ONE if len(sheet.emptied) == 1 else words.EMPTIED
             yield from paragraph(one.format(count=len(sheet.emptied)))

@@ -11,7 +11,7 @@ from packlarder.sheets.dish_sheet import DishSheet, PartRow, StepRow
 from packlarder.sheets.printed import NOTHING, Printed, System, plain
 
 FOLDER = "data"
-RECIPES, DISHES, COMPONENTS, BOOK = "recipes", "dishes", "components", "book.json"
+RECIPES, DISHES, COMPONENTS, BATCHES, BOOK = "recipes", "dishes", "components", "batches", "book.json"
 AS_IT_IS = "as it is"
 """Where the yield of a part comes from that was not dried by the household."""
 NO_BREAK = "\N{NO-BREAK SPACE}"
@@ -25,16 +25,19 @@ def build_data(sheet: BookSheet, *, out: Path) -> tuple[Fault, ...]:
 
     `recipes/<id>.jsonld` holds a dish as a schema.org Recipe at its usual servings, `dishes/<id>.json` and
     `components/<id>.json` the sheets, `book.json` what there is besides. Figures stand as they are printed; lists of
-    them are for the servings that the sheet names.
+    them are for the servings that the sheet names. `larder.json` and `batches/<id>.json` are there where the book has
+    drying runs, and say what `show larder` and `show batch` say.
     """
     folder = out / FOLDER
-    for name in (RECIPES, DISHES, COMPONENTS):
+    for name in (RECIPES, DISHES, COMPONENTS, *((BATCHES,) if sheet.records else ())):
         (folder / name).mkdir(parents=True, exist_ok=True)
     for dish in sheet.dishes:
         _write(folder / RECIPES / f"{dish.id}.jsonld", recipe(dish, sheet))
         _write(folder / DISHES / f"{dish.id}.json", sheet.spread.get(dish.id) or dish)
     for component in sheet.components:
         _write(folder / COMPONENTS / f"{component.id}.json", component)
+    for name, record in sheet.records.items():
+        _write(folder / f"{name}.json", record)
     _write(folder / BOOK, _besides(sheet))
     return ()
 
@@ -113,8 +116,9 @@ def _tip(text: str) -> Data:
 
 
 def _besides(sheet: BookSheet) -> dict[str, object]:
-    """Give what the book's sheet holds besides dishes and components, which have files of their own; no photos."""
+    """Give what the book's sheet holds besides what has files of its own; no photos."""
     left_out = {"dishes", "dish_links", "components", "spread", "field", "photos", "format", "downloads"}
+    left_out |= {"larder", "run_index", "runs", "records"}
     held = {one.name: getattr(sheet, one.name) for one in dataclasses.fields(sheet) if one.name not in left_out}
     ids = {"dishes": [one.id for one in sheet.dish_links], "components": [one.id for one in sheet.components]}
     return {**held, **ids}

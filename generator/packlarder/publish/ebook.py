@@ -78,6 +78,8 @@ def _items(sheet: BookSheet, templates: Environment, theme: Path) -> Iterator[It
         yield page(f"page-{written.id}", "written", written.title, page=written)
     if sheet.components:
         yield page("components", "components", words["components"])
+    if sheet.larder is not None:
+        yield page("larder", "larder", words["larder"])
     yield page("safety", "safety", words["rules"])
     style = (theme / TEMPLATES / "ebook.css").read_bytes()
     yield Item(id="style", href="ebook.css", content=style, media_type="text/css")

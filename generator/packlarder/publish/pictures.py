@@ -1,61 +1,79 @@
-"""Where the lines and points of a page's pictures lie, in units of their SVG; what they show is the sheets' work."""
+"""Where the lines and points of a page's pictures lie; what they show is the sheets' work.
+
+Widths are shares of the picture's, in per cent, so that a picture is as wide as its place and the type in it keeps its
+size. Heights are in pixels.
+"""
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from packlarder.sheets.store_sheet import Bar, History, ShelfPicture, ShelfRow, YieldPoint
+from packlarder.sheets.facts import Fact
+from packlarder.sheets.store_sheet import Calendar, History, Stay, YieldPoint
 
-WIDTH = 360.0
-"""Units across every picture: as many pixels as a phone has, so that type in it is as large as it says."""
-SHELF_HEAD, SHELF_NAME, SHELF_BAR, SHELF_GAP = 30.0, 16.0, 7.0, 9.0
-"""Heights of the shelf's picture: its months, a name, a bar, the room below a row."""
-LEAST_TICK = 34.0
-"""Months nearer together than this are named by turns."""
-PLOT_HEIGHT, PLOT_LEFT, PLOT_TOP, PLOT_FOOT = 130.0, 44.0, 12.0, 24.0
-PLOT_RIGHT, PLOT_ROOM = 12.0, 10.0
+PLOT_TOP, PLOT_FOOT, PLOT_HEIGHT = 16.0, 132.0, 158.0
+PLOT_LEFT, PLOT_RIGHT = 22.0, 96.0
+"""Left of its points a plot has room for two figures."""
+LEAST_APART = 16.0
+"""Figures nearer together than this are not both written."""
 ROOM = 0.15
 """Free room above and below the points of a plot, as a share of their spread."""
+LEAST_SPREAD = 0.2
+"""A plot shows at least this share of its most, so that what is nearly alike looks so."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scale:
+    """A straight line from values to places in a picture."""
+
+    least: float
+    most: float
+    at_least: float
+    at_most: float
+
+    def __call__(self, value: float) -> float:
+        """Give the place of a value."""
+        share = (value - self.least) / (self.most - self.least)
+        return round(self.at_least + share * (self.at_most - self.at_least), 2)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tick:
-    """A mark at the edge of a picture; `text` is "" where a neighbour's name takes its room."""
+    """An upright line where a quarter of a year begins, with the month's name; `year` where a year begins, or ""."""
 
     x: float
-    text: str
+    month: str
+    year: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class DrawnBar:
-    """A container's line: from `filled` to `until`, heavy from `now` on; `opened` is where it was opened."""
+class Stop:
+    """Containers that keep until one day; `count` is "" for a single one."""
 
-    y: float
-    filled: float
-    now: float
-    until: float
-    opened: float | None
+    x: float
+    count: str
+    opened: bool
     past: bool
-    says: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class DrawnRow:
-    """A component's lines below its name, whose foot stands at `y`."""
+class Strips:
+    """One calendar for a column of narrow pictures, a component in each."""
 
-    y: float
-    row: ShelfRow
-    bars: tuple[DrawnBar, ...]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Shelf:
-    """The larder's picture, laid out."""
-
-    width: float
-    height: float
     today: float
     ticks: tuple[Tick, ...]
-    rows: tuple[DrawnRow, ...]
+    across: Scale
+
+    def stops(self, stays: Sequence[Stay]) -> tuple[Stop, ...]:
+        """Place the use-by days of a component."""
+        return tuple(
+            Stop(
+                x=self.across(stay.until),
+                count=str(stay.count) if stay.count > 1 else "",
+                opened=stay.opened,
+                past=stay.past,
+            )
+            for stay in stays
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,21 +87,18 @@ class Dot:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Mark:
-    """A figure beside the upright edge of a plot."""
+    """A figure at the left edge of a plot."""
 
     y: float
-    text: str
+    fact: Fact
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Plot:
     """A component's yields, laid out; `median` is the height of the line, None where nothing counts."""
 
-    width: float
     height: float
-    left: float
     foot: float
-    right: float
     median: float | None
     marks: tuple[Mark, ...]
     first: str
@@ -91,82 +106,47 @@ class Plot:
     dots: tuple[Dot, ...]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Scale:
-    """A straight line from values to units of a picture."""
-
-    least: float
-    most: float
-    at_least: float
-    at_most: float
-
-    def __call__(self, value: float) -> float:
-        share = (value - self.least) / (self.most - self.least)
-        return round(self.at_least + share * (self.at_most - self.at_least), 1)
-
-
-def shelf(picture: ShelfPicture) -> Shelf:
-    """Lay out the larder's picture."""
-    across = _Scale(least=picture.first, most=picture.last, at_least=0.0, at_most=WIDTH)
-    rows: list[DrawnRow] = []
-    y = SHELF_HEAD
-    for row in picture.rows:
-        y += SHELF_NAME
-        rows.append(DrawnRow(y=y, row=row, bars=tuple(_bars(row.bars, y, across, picture.today))))
-        y += len(row.bars) * SHELF_BAR + SHELF_GAP
-    return Shelf(
-        width=WIDTH,
-        height=y,
-        today=across(picture.today),
-        ticks=tuple(_ticks([(across(at), name) for at, name in picture.ticks])),
-        rows=tuple(rows),
+def strips(calendar: Calendar) -> Strips:
+    """Lay out the calendar that all strips of the larder share."""
+    across = Scale(least=calendar.first, most=calendar.last, at_least=0.0, at_most=100.0)
+    return Strips(
+        today=across(calendar.today),
+        ticks=tuple(Tick(x=across(one.day), month=one.month, year=one.year) for one in calendar.quarters),
+        across=across,
     )
-
-
-def _bars(bars: Sequence[Bar], y: float, across: _Scale, today: int) -> Iterator[DrawnBar]:
-    for nth, bar in enumerate(bars):
-        yield DrawnBar(
-            y=y + (nth + 1) * SHELF_BAR,
-            filled=across(bar.filled),
-            now=across(min(today, bar.until)),
-            until=across(bar.until),
-            opened=None if bar.opened is None else across(bar.opened),
-            past=bar.past,
-            says=bar.says,
-        )
-
-
-def _ticks(months: Sequence[tuple[float, str]]) -> Iterator[Tick]:
-    """Name as many months as there is room for."""
-    named = -LEAST_TICK
-    for x, name in months:
-        has_room = x - named >= LEAST_TICK and x <= WIDTH - LEAST_TICK
-        named = x if has_room else named
-        yield Tick(x=x, text=name if has_room else "")
 
 
 def plot(history: History) -> Plot | None:
-    """Lay out a component's yields; None where there is no point."""
+    """Lay out a component's yields; None for fewer than two points, which show nothing that a figure would not."""
     points = history.points
-    if not points:
+    if len(points) < 2:
         return None
     values = [*(point.dry_per_kg for point in points), *([history.median] if history.median is not None else [])]
-    room = ROOM * (max(values) - min(values)) or ROOM * max(values)
-    up = _Scale(least=min(values) - room, most=max(values) + room, at_least=PLOT_HEIGHT - PLOT_FOOT, at_most=PLOT_TOP)
+    up = _upright(min(values), max(values))
     days = [point.day for point in points]
-    along = _Scale(
-        least=min(days) - 1, most=max(days) + 1, at_least=PLOT_LEFT + PLOT_ROOM, at_most=WIDTH - PLOT_RIGHT - PLOT_ROOM
-    )
-    least, most = (pick(points, key=lambda point: point.dry_per_kg) for pick in (min, max))
+    along = Scale(least=min(days) - 1, most=max(days) + 1, at_least=PLOT_LEFT, at_most=PLOT_RIGHT)
     return Plot(
-        width=WIDTH,
         height=PLOT_HEIGHT,
-        left=PLOT_LEFT,
-        foot=PLOT_HEIGHT - PLOT_FOOT,
-        right=WIDTH - PLOT_RIGHT,
+        foot=PLOT_FOOT,
         median=None if history.median is None else up(history.median),
-        marks=tuple(Mark(y=up(one.dry_per_kg), text=one.text) for one in dict.fromkeys((least, most))),
+        marks=tuple(_marks(points, up)),
         first=points[0].day_text,
-        last=points[-1].day_text if len(points) > 1 else "",
+        last=points[-1].day_text if points[-1].day > points[0].day else "",
         dots=tuple(Dot(x=along(point.day), y=up(point.dry_per_kg), point=point) for point in points),
     )
+
+
+def _upright(least: float, most: float) -> Scale:
+    """Give the scale of a plot from the foot to the top."""
+    spread = max((most - least) * (1 + 2 * ROOM), most * LEAST_SPREAD)
+    middle = (least + most) / 2
+    return Scale(least=middle - spread / 2, most=middle + spread / 2, at_least=PLOT_FOOT, at_most=PLOT_TOP)
+
+
+def _marks(points: Sequence[YieldPoint], up: Scale) -> Iterator[Mark]:
+    """Write the most and the least beside the plot, or the most alone where they lie close together."""
+    most = max(points, key=lambda point: point.dry_per_kg)
+    least = min(points, key=lambda point: point.dry_per_kg)
+    yield Mark(y=up(most.dry_per_kg), fact=most.gave)
+    if up(least.dry_per_kg) - up(most.dry_per_kg) >= LEAST_APART:
+        yield Mark(y=up(least.dry_per_kg), fact=least.gave)

@@ -2,15 +2,33 @@
 
 from collections.abc import Mapping
 
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from packlarder.faults import Fault, Severity
+from packlarder.publish.pictures import plot, strips
 from packlarder.publish.site_figures import PageFigures, all_columns, counts, used_columns
-from packlarder.publish.site_pages import SitePage, address_of, main_ways, more_ways, pages_of
+from packlarder.publish.site_pages import SitePage, address_of, linked_sheet, main_ways, more_ways, pages_of
 from packlarder.publish.site_written import set_written
 from packlarder.sheets.book_sheet import BookSheet, WrittenPage
-from packlarder.sheets.component_sheet import ComponentSheet, Link
+from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import DishSheet
+from packlarder.sheets.facts import Link
+from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
+
+
+class Links:
+    """Sets links to pages of the book, as seen from one page."""
+
+    def __init__(self, addresses: frozenset[str], root: str) -> None:
+        """Keep the addresses that there are, and what leads to the site's root."""
+        self._addresses = addresses
+        self._root = root
+
+    def to(self, link: Link) -> Markup:
+        """Set a link; its name alone where the book has no such page."""
+        address, name = address_of(link), escape(link.name)
+        linked = f'<a href="{self._root}{escape(address)}">{name}</a>' if address in self._addresses else name
+        return Markup(linked)  # noqa: S704 - put together here, every text in it escaped
 
 
 class SiteContext:
@@ -40,18 +58,20 @@ class SiteContext:
 
     def of(self, page: SitePage) -> dict[str, object]:
         """Give the context of a page; `root` leads from it to the site's root."""
-        sheet = self._book.spread[page.sheet.id] if isinstance(page.sheet, Link) else page.sheet
+        sheet = linked_sheet(self._book, page.sheet) if isinstance(page.sheet, Link) else page.sheet
+        root = "../" * page.address.count("/")
         context = self._shared | {
             "title": page.title,
             "section": page.section,
-            "root": "../" * page.address.count("/"),
+            "root": root,
+            "links": Links(self._addresses, root),
             "address": page.address,
             "sheet": sheet,
         }
         if isinstance(sheet, DishSheet):
             context |= self._dish(sheet)
-        elif isinstance(sheet, ComponentSheet):
-            context["figures"] = PageFigures(system=self._book.system)
+        elif isinstance(sheet, ComponentSheet | LarderSheet | RunSheet | RunIndex):
+            context |= self._stored(sheet)
         elif isinstance(sheet, WrittenPage):
             context["html"] = self._written(sheet)
         return context
@@ -68,6 +88,16 @@ class SiteContext:
             "for_servings": counts(dish.servings, one=words["serving_one"], many=words["serving_many"]),
             "columns": used_columns(dish, self._columns),
         }
+
+    def _stored(self, sheet: ComponentSheet | LarderSheet | RunSheet | RunIndex) -> dict[str, object]:
+        """Give what a page of food that is dried or stored needs: figures without servings, and its pictures."""
+        context: dict[str, object] = {"figures": PageFigures(system=self._book.system)}
+        if isinstance(sheet, ComponentSheet):
+            history = None if sheet.stored is None else sheet.stored.history
+            context["plot"] = None if history is None else plot(history)
+        elif isinstance(sheet, LarderSheet):
+            context["strips"] = None if sheet.calendar is None else strips(sheet.calendar)
+        return context
 
     def _written(self, page: WrittenPage) -> Markup:
         """Set a page written by hand and keep its faults."""

@@ -10,8 +10,8 @@ from typing import TypeVar
 
 from markupsafe import Markup
 
-from packlarder.sheets.component_sheet import Fact
 from packlarder.sheets.dish_sheet import DishSheet, PartRow, StepRow
+from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import Line, Printed, Strong, System, kept
 
 BETWEEN = "|"
@@ -85,7 +85,25 @@ class PageFigures:
 
     def fact(self, fact: Fact) -> Markup:
         """Set the figure of a fact, which knows no servings."""
-        return self.show(Printed((fact.metric,), (fact.us,)))
+        return _safe(self._fact(fact))
+
+    def ledger(self, facts: Iterable[Fact]) -> Markup:
+        """Set facts as the rows of a ledger, each with where it comes from."""
+        return _safe(
+            "".join(
+                f"<div><dt>{escape(fact.label)}{f' <small>{escape(fact.source)}</small>' if fact.source else ''}</dt>"
+                f"<dd>{self._fact(fact)}</dd></div>\n"
+                for fact in facts
+            )
+        )
+
+    def facts(self, facts: Iterable[Fact]) -> list[tuple[Fact, Markup]]:
+        """Give each fact with its figure, set with its unit small beside it."""
+        return [(fact, self.large(Printed((fact.metric,), (fact.us,)))) for fact in facts]
+
+    def drawn(self, fact: Fact) -> Markup:
+        """Set the figure of a fact as text of a picture, where HTML has no place."""
+        return _safe(self._fact(fact, "tspan"))
 
     def line(self, line: Line) -> Markup:
         """Set a line: plain words, strong words, figures."""
@@ -130,6 +148,13 @@ class PageFigures:
         text, number = self._gather(figure.metric, figure.us)
         return escape(text) if number is None else f'<span data-f="{number}">{escape(text)}</span>'
 
+    def _fact(self, fact: Fact, tag: str = "span") -> str:
+        """Set the figure of a fact; only the system of units can change it."""
+        metric, us = fact.metric, fact.us
+        if metric == us:
+            return escape(metric)
+        return f'<{tag} data-f="{self._number((metric,), (us,))}">{escape(us if self._us else metric)}</{tag}>'
+
     def _gather(self, metric: Row, us: Row) -> tuple[str, int | None]:
         """Give the usual text and the figure's number, which is none where nothing ever changes."""
         if not (_is_steady(metric) and _is_steady(us)):
@@ -139,9 +164,13 @@ class PageFigures:
         else:
             metric, us = metric[:1], us[:1]
             text = (us if self._us else metric)[0]
+        return text, self._number(metric, us)
+
+    def _number(self, metric: Row, us: Row) -> int:
+        """Give the number of a pair of rows in `picks()`."""
         rows, pairs = self._rows, self._pairs
         pair = rows.setdefault(metric, len(rows)), rows.setdefault(us, len(rows))
-        return text, pairs.setdefault(pair, len(pairs))
+        return pairs.setdefault(pair, len(pairs))
 
 
 @kept

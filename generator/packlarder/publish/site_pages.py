@@ -1,17 +1,22 @@
 """Which pages a book's site has, and what each is made from."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import TypeAlias
 
 from packlarder.sheets.book_sheet import BookSheet, Index, WrittenPage
-from packlarder.sheets.component_sheet import ComponentSheet, Link
+from packlarder.sheets.component_sheet import ComponentSheet
+from packlarder.sheets.dish_sheet import DishSheet
+from packlarder.sheets.facts import Link
+from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
 
-PageSheet: TypeAlias = BookSheet | Link | ComponentSheet | Index | WrittenPage
-"""What a page is made from; of a dish the link, since its sheet is only made when it is set."""
+PageSheet: TypeAlias = BookSheet | Link | ComponentSheet | Index | WrittenPage | LarderSheet | RunIndex
+"""What a page is made from; of a dish or run the link, since its sheet is only made when it is set."""
 
-FOLDERS = {"dish": "dishes", "component": "components", "page": "pages", "list": "lists"}
+FOLDERS = {"dish": "dishes", "component": "components", "page": "pages", "list": "lists", "run": "batches"}
 """The folder of each kind of page."""
+LARDER, BATCHES = "larder", "batches"
+"""Names of the pages of larder and drying runs, and of the section that both stand in (the first)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,6 +49,11 @@ def dish_addresses(book: BookSheet) -> tuple[str, ...]:
     return tuple(map(address_of, book.dish_links))
 
 
+def linked_sheet(book: BookSheet, link: Link) -> DishSheet | RunSheet:
+    """Make the sheet of a page that is made from a link."""
+    return book.runs[link.id] if link.kind == "run" else book.spread[link.id]
+
+
 def pages_of(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
     """List every page of a book's site, the front page first."""
     return (
@@ -61,6 +71,7 @@ def pages_of(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
             )
             for page in book.pages
         ),
+        *_store_pages(book, words),
         *(
             SitePage(
                 address=f"components/{part.id}.html",
@@ -91,12 +102,27 @@ def _whole_pages(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, .
     )
 
 
+def _store_pages(book: BookSheet, words: Mapping[str, str]) -> Iterator[SitePage]:
+    """List the pages of what is dried and stored: larder, drying runs, and each run."""
+    for name, title, sheet in ((LARDER, words["larder"], book.larder), (BATCHES, words["batches"], book.run_index)):
+        if sheet is not None:
+            yield SitePage(address=f"{name}.html", template=f"{name}.html", title=title, section=LARDER, sheet=sheet)
+    for year in () if book.run_index is None else book.run_index.years:
+        for entry in year.entries:
+            title = f"{entry.link.name}, {entry.day}"
+            yield SitePage(
+                address=address_of(entry.link), template="run.html", title=title, section=LARDER, sheet=entry.link
+            )
+
+
 def main_ways(book: BookSheet, words: Mapping[str, str]) -> tuple[Way, ...]:
-    """List what stands at the head of every page. Larder and trips follow here once they have pages."""
+    """List what stands at the head of every page; the larder only where there is one. Trips follow here."""
     dishes = f"lists/{book.indexes[0].id}.html" if book.indexes else "index.html"
+    larder = () if book.larder is None else (Way(section=LARDER, label=words["larder"], address=f"{LARDER}.html"),)
     return (
         Way(section="dishes", label=words["dishes"], address=dishes),
         Way(section="components", label=words["components"], address="components.html"),
+        *larder,
         Way(section="safety", label=words["safety"], address="safety.html"),
     )
 
@@ -123,7 +149,7 @@ def changed_pages(before: BookSheet, after: BookSheet, words: Mapping[str, str])
         page.address
         for page in now
         if then.get(page.address) != page
-        or (isinstance(page.sheet, Link) and before.spread[page.sheet.id] != after.spread[page.sheet.id])
+        or (isinstance(page.sheet, Link) and linked_sheet(before, page.sheet) != linked_sheet(after, page.sheet))
     )
 
 

@@ -14,8 +14,8 @@ from packlarder.publish.site_pages import pages_of
 from packlarder.publish.site_written import set_written
 from packlarder.publish.words import read_words
 from packlarder.sheets.book_sheet import BookSheet, Index, IndexGroup
-from packlarder.sheets.component_sheet import Fact
 from packlarder.sheets.dish_sheet import DishSheet, PartRow
+from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import NOTHING, Line, Printed, Strong, System
 
 SHARED = "pocket"

@@ -19,6 +19,7 @@ from packlarder.book.step import Fate, Verb
 from packlarder.faults import Gap
 from packlarder.figures.allergens import Allergen
 from packlarder.figures.kinds import Cooking, Kind
+from packlarder.reckon.spread import Spread
 
 
 class YieldFrom(StrEnum):
@@ -48,7 +49,7 @@ class Yielded:
 
     `fresh_g` is the fresh food one dry gram stands for and `lost_ml` the water it lost; both 1 and 0 for what is
     carried as it is. `table_fresh_g` is the mass balance of the food table, where there is one to compare with.
-    `batches` says of how many batches it is the median.
+    `learnt` are the household's batches that it is the median of, None where none was believed.
     """
 
     fresh_g: float
@@ -56,7 +57,12 @@ class Yielded:
     dry_water: float | None
     origin: YieldFrom
     table_fresh_g: float | None = None
-    batches: int = 0
+    learnt: Spread | None = None
+
+    @property
+    def batches(self) -> int:
+        """Tell of how many batches it is the median."""
+        return 0 if self.learnt is None else self.learnt.count
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

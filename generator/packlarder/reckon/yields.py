@@ -47,7 +47,7 @@ def yielded(
         dry_water=None if fresh_water is None else max(0.0, dry_water_from(fresh_water, fresh_g)),
         origin=origin,
         table_fresh_g=None if table is None else table.fresh_g,
-        batches=learnt.count if learnt is not None else 0,
+        learnt=learnt,
     )
 
 

@@ -22,6 +22,7 @@ from packlarder.sheets.indexes import IndexedDish, all_indexes, indexed
 from packlarder.sheets.origins import usual_line
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
+from packlarder.sheets.stored import StoredBook, stored_book
 
 SERVINGS = tuple(range(1, 13))
 """The numbers of servings that a page carries every figure for."""
@@ -47,6 +48,7 @@ def book_sheet(
     ids = sorted(checked.dishes, key=lambda id: checked.book.dishes[id].name.lower())
     dishes = [rows[id] for id in ids]
     sheets = Lazily(ids, lambda id: _sheet(checked, usual_series(checked, id)))
+    stored = stored_book(checked, edition)
     openings = Lazily(ids, lambda id: _opening(checked, sheets[ids.index(id)], system))
     return BookSheet(
         title=household.title,
@@ -58,7 +60,7 @@ def book_sheet(
         about=household.about,
         dish_links=tuple(dish.entry.link for dish in dishes),
         dishes=sheets,
-        components=_components(checked, dishes),
+        components=_components(checked, dishes, stored),
         indexes=all_indexes(dishes, list(checked.components.values())),
         general_cautions=front_cautions(),
         rules=rule_rows(),
@@ -67,6 +69,10 @@ def book_sheet(
         pages=tuple(_written_page(id, text) for id, text in checked.book.pages.items()),
         field=_field_book(checked, dishes, openings, edition, on),
         spread=Anew(ids, lambda id: _sheet(checked, dish_series(checked, id))),
+        larder=stored.larder,
+        run_index=stored.run_index,
+        runs=stored.runs,
+        records=stored.records,
         photos=tuple((photos or {}).items()),
         downloads=downloads,
     )
@@ -106,7 +112,7 @@ def dish_series(checked: CheckedBook, id: str, servings: Sequence[int] = SERVING
     )
 
 
-def _components(checked: CheckedBook, dishes: Sequence[IndexedDish]) -> tuple[ComponentSheet, ...]:
+def _components(checked: CheckedBook, dishes: Sequence[IndexedDish], stored: StoredBook) -> tuple[ComponentSheet, ...]:
     used: dict[str, dict[str, str]] = {id: {} for id in checked.components}
     for dish in dishes:
         for component_id in dish.components:
@@ -120,7 +126,11 @@ def _components(checked: CheckedBook, dishes: Sequence[IndexedDish]) -> tuple[Co
     ordered = sorted(checked.components.values(), key=lambda one: one.model.name.lower())
     return tuple(
         component_sheet(
-            one, checked.component_findings[one.id], links(used[one.id], "dish"), links(held[one.id], "component")
+            one,
+            checked.component_findings[one.id],
+            used_in=links(used[one.id], "dish"),
+            held_in=links(held[one.id], "component"),
+            stored=stored.stored.get(one.id),
         )
         for one in ordered
     )

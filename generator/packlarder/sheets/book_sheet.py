@@ -6,10 +6,13 @@ from dataclasses import dataclass
 from datetime import date
 from types import MappingProxyType
 
-from packlarder.sheets.component_sheet import ComponentSheet, Link
+from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import Caution, DishSheet
+from packlarder.sheets.facts import Link
 from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.printed import System
+from packlarder.sheets.store_data import LarderData, RunData
+from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -130,7 +133,9 @@ class BookSheet:
 
     `dish_links` name the dishes, `dishes` are their sheets at the usual servings, in the same order. `spread` gives a
     dish by its id at every number of servings that its page has; it may work a sheet out each time it is asked, so that
-    a thousand of them never lie in memory together. `downloads` are what lies beside the site.
+    a thousand of them never lie in memory together. `larder` and `run_index` are None for a book without drying runs;
+    `runs` gives a run by its id, and `records` what other programs get of larder and runs, by the name of the file
+    (`larder`, `batches/2026-10-17-eggs`). `downloads` are what lies beside the site.
     """
 
     title: str
@@ -151,6 +156,14 @@ class BookSheet:
     pages: tuple[WrittenPage, ...]
     field: FieldBook
     spread: Mapping[str, DishSheet] = dataclasses.field(
+        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
+    )
+    larder: LarderSheet | None = None
+    run_index: RunIndex | None = None
+    runs: Mapping[str, RunSheet] = dataclasses.field(
+        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
+    )
+    records: Mapping[str, LarderData | RunData] = dataclasses.field(
         default_factory=lambda: MappingProxyType({}), compare=False, repr=False
     )
     photos: tuple[tuple[str, bytes], ...] = ()

@@ -10,9 +10,11 @@ from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import ComponentSums, WaterPerGram, YieldFrom
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import words
-from packlarder.sheets.component_sheet import ComponentSheet, Fact, Link
+from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish import SALT_PER_SODIUM, caution
-from packlarder.sheets.origins import component_origins
+from packlarder.sheets.facts import Fact, Link
+from packlarder.sheets.origins import component_origins, yield_from
+from packlarder.sheets.store_sheet import Stored
 
 SAMPLE_G = 100
 """Waters and nutrients of a component are told for this much dry."""
@@ -20,7 +22,12 @@ KILO_G = 1000
 
 
 def component_sheet(
-    sums: ComponentSums, findings: Sequence[Finding], used_in: Sequence[Link], held_in: Sequence[Link]
+    sums: ComponentSums,
+    findings: Sequence[Finding],
+    *,
+    used_in: Sequence[Link],
+    held_in: Sequence[Link],
+    stored: Stored | None = None,
 ) -> ComponentSheet:
     """Build the sheet of a component."""
     model = sums.model
@@ -46,6 +53,7 @@ def component_sheet(
         held_in=tuple(held_in),
         missing=tuple(words.MISSING.format(what=gap.what, missing=gap.missing) for gap in sums.gaps),
         notes=model.notes,
+        stored=stored,
     )
 
 
@@ -85,7 +93,7 @@ def _yields(sums: ComponentSums) -> tuple[Fact, ...]:
     if made is None or made.origin is YieldFrom.AS_IT_IS:
         return ()
     dry_g, lost_ml = KILO_G / made.fresh_g, made.lost_ml * SAMPLE_G
-    source = words.YIELD_FROM[made.origin.value]
+    source = yield_from(made)
     stands = made.fresh_g * SAMPLE_G
     rows = [
         Fact(label=words.COMPONENT["dry_per_kg"], metric=in_grams(dry_g), us=in_ounces(dry_g), source=source),

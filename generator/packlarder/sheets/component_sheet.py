@@ -3,32 +3,16 @@
 from dataclasses import dataclass
 
 from packlarder.sheets.dish_sheet import Caution
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Fact:
-    """A label and what is known, in both systems of units, and where it comes from."""
-
-    label: str
-    metric: str
-    us: str
-    source: str = ""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Link:
-    """A page of the book by kind (`dish`, `component`, `page`) and id, and how it is called."""
-
-    kind: str
-    id: str
-    name: str
+from packlarder.sheets.facts import Fact, Link
+from packlarder.sheets.store_sheet import Stored
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ComponentSheet:
     """A component as its page shows it.
 
-    `state` is the word a label bears: `RAW` (must be cooked to be safe), `cook before eating`, or `ready`.
+    `state` is the word a label bears: `RAW` (must be cooked to be safe), `cook before eating`, or `ready`. `stored` is
+    None for what is neither dried nor stored.
     """
 
     id: str
@@ -52,3 +36,4 @@ class ComponentSheet:
     held_in: tuple[Link, ...]
     missing: tuple[str, ...]
     notes: tuple[str, ...]
+    stored: Stored | None = None

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
-from packlarder.measure import in_grams, in_ml
+from packlarder.measure import in_grams, in_ml, in_ounces
 from packlarder.reckon.batch_records import BatchSums
 from packlarder.reckon.card import DryingCard
 from packlarder.reckon.kitchen import spoons
@@ -10,9 +10,11 @@ from packlarder.reckon.learnt import Learnt, counts
 from packlarder.reckon.spread import Spread
 from packlarder.sheets import store_words as words
 from packlarder.sheets import words as common
-from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish import day
-from packlarder.sheets.run import hours, length, treatments, weight
+from packlarder.sheets.facts import Fact, Link
+from packlarder.sheets.printed import Line, Printed
+from packlarder.sheets.run import hours, length, treatments
+from packlarder.sheets.shelf import weight
 from packlarder.sheets.store_sheet import History, YieldPoint
 
 KILO_G = 1000
@@ -26,7 +28,7 @@ def history(batches: Sequence[BatchSums], learnt: Learnt, card: DryingCard | Non
     return History(
         points=tuple(_points(batches)),
         median=None if spread is None else KILO_G / spread.median,
-        says=_says(spread) if batches else "",
+        says=_says(spread) if batches else (),
         card=() if card is None else tuple(_card(card)),
         card_notes=() if card is None else card.notes,
     )
@@ -38,26 +40,29 @@ def _points(batches: Sequence[BatchSums]) -> Iterator[YieldPoint]:
         if ratio is not None and verdict is not None:
             dry_per_kg = KILO_G / ratio
             yield YieldPoint(
-                run=Link(kind="run", id=batch.run, name=batch.run),
+                run=Link(kind="run", id=batch.run, name=day(batch.loaded.date())),
                 day=batch.loaded.toordinal(),
                 day_text=day(batch.loaded.date()),
                 dry_per_kg=dry_per_kg,
-                text=in_grams(dry_per_kg),
+                gave=Fact(label="", metric=in_grams(dry_per_kg), us=in_ounces(dry_per_kg)),
                 verdict=verdict.value,
                 counted=counts(batch),
             )
 
 
-def _says(spread: Spread | None) -> str:
+def _says(spread: Spread | None) -> Line:
     if spread is None:
-        return words.HISTORY["none"]
-    kind = "one" if spread.count == 1 else "several"
-    return words.HISTORY[kind].format(
-        count=spread.count,
-        dry=in_grams(KILO_G / spread.median),
-        least=in_grams(KILO_G / spread.most),
-        most=in_grams(KILO_G / spread.least),
+        return (words.HISTORY["none"],)
+    phrase = words.HISTORY["one" if spread.count == 1 else "several"]
+    return common.set_line(
+        phrase.replace("{count}", str(spread.count)),
+        {"dry": _gives(spread.median), "least": _gives(spread.most), "most": _gives(spread.least)},
     )
+
+
+def _gives(fresh_per_dry: float) -> Printed:
+    dry_g = KILO_G / fresh_per_dry
+    return Printed((in_grams(dry_g),), (in_ounces(dry_g),))
 
 
 def _card(card: DryingCard) -> Iterator[Fact]:
@@ -88,7 +93,7 @@ def _full_load(card: DryingCard) -> Iterator[Fact]:
     if full.bulk_ml is not None:
         yield Fact(label=names["bulk"], metric=in_ml(full.bulk_ml), us=spoons(full.bulk_ml))
     if full.fills:
-        text = common.COMMA.join(words.FILLS.format(count=one.count, size=one.size) for one in full.fills)
+        text = words.OR.join(words.FILLS.format(count=one.count, size=one.size) for one in full.fills)
         yield _same(names["fills"], text)
 
 

@@ -7,9 +7,9 @@ from packlarder.book.dish import Meal
 from packlarder.reckon.records import ComponentSums
 from packlarder.sheets import words
 from packlarder.sheets.book_sheet import Index, IndexEntry, IndexGroup
-from packlarder.sheets.component_sheet import Link
 from packlarder.sheets.dish import method_of, strip_of
 from packlarder.sheets.dish_series import DishSeries
+from packlarder.sheets.facts import Link
 from packlarder.sheets.printed import System
 from packlarder.sheets.water_rows import carried
 

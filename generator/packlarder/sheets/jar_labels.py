@@ -19,7 +19,7 @@ from packlarder.sheets.component import bring_back_line
 from packlarder.sheets.dish import day
 from packlarder.sheets.label_sheet import JarLabel, LabelSet
 from packlarder.sheets.larder import stands_for
-from packlarder.sheets.run import keeping
+from packlarder.sheets.shelf import keeping
 
 
 def jar_labels(standing: Iterable[Standing], household: Household, edition: str, title: str) -> LabelSet:

@@ -1,44 +1,79 @@
 """The sheet of the larder: what stands, until when, how much of each thing there is, and what runs short."""
 
+from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
-from datetime import date
+from datetime import date, timedelta
 
-from packlarder.measure import as_weighed
+from packlarder.measure import as_weighed, in_grams, in_ounces
+from packlarder.reckon.larder import NOT_FOR_STORE
 from packlarder.reckon.larder_records import InStore, LarderSums, Standing
-from packlarder.reckon.use_by import UseBy
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import store_words as words
-from packlarder.sheets.component_sheet import Link
+from packlarder.sheets import words as common
 from packlarder.sheets.dish import caution, day
-from packlarder.sheets.run import container_row, weight
-from packlarder.sheets.store_sheet import Bar, LarderSheet, LevelRow, ShelfPicture, ShelfRow
+from packlarder.sheets.facts import Fact, Link
+from packlarder.sheets.printed import Line, Printed
+from packlarder.sheets.shelf import Shelf, keeping, weight
+from packlarder.sheets.store_sheet import Calendar, LarderSheet, LevelRow, Quarter, ShelfGroup, Stay
 
-MOST_ROWS = 40
-"""Components that a picture can show and still be read; of a larger larder those that expire first."""
-YEAR_MONTHS = 12
+SOON = timedelta(weeks=4)
+"""What is to be eaten within this time stands among what is to be eaten first."""
+ROOM = timedelta(weeks=2)
+"""Free days at both ends of the calendar, so that no mark is cut."""
+YEAR_MONTHS, QUARTER_MONTHS = 12, 3
 
 
-def larder_sheet(larder: LarderSums, findings: Sequence[Finding]) -> LarderSheet:
-    """Build the sheet of the larder."""
+def larder_sheet(larder: LarderSums, findings: Sequence[Finding], shelf: Shelf | None = None) -> LarderSheet:
+    """Build the sheet of the larder; a `shelf` of its day is shared with other sheets."""
+    shelf = shelf or Shelf(larder.on)
+    urgent, later = _grouped(larder)
     return LarderSheet(
         day=day(larder.on),
         summary=_summary(larder),
-        picture=_picture(larder),
-        containers=tuple(container_row(one.container, one.batch, one, larder.on) for one in larder.standing),
-        levels=tuple(_level(one) for one in sorted(larder.in_store.values(), key=_short_first)),
-        emptied=tuple(container_row(one.container, one.batch, one, larder.on) for one in larder.emptied),
+        strip=tuple(_strip(larder)),
+        containers=tuple(map(shelf.row, larder.standing)),
+        first=tuple(_group(words.FIRST[name], held, shelf) for name, held in urgent.items()),
+        later=tuple(_group(heading, held, shelf) for heading, held in later.items()),
+        calendar=_calendar(larder),
+        levels=tuple(level_row(one, larder.on) for one in sorted(larder.in_store.values(), key=_short_first)),
+        emptied=tuple(map(shelf.row, larder.emptied)),
+        emptied_shelf=shelf.lines(larder.emptied),
         cautions=tuple(caution(finding) for finding in on_the_page(findings)),
     )
 
 
-def _summary(larder: LarderSums) -> str:
+def _summary(larder: LarderSums) -> Line:
     if not larder.standing:
-        return words.LARDER_EMPTY
-    held_g = sum(one.left_g for one in larder.standing)
-    fresh_g = sum(one.left_g * stands_for(one) for one in larder.standing)
-    return words.LARDER_SUMMARY.format(
-        containers=len(larder.standing), weight=as_weighed(held_g), fresh=as_weighed(fresh_g)
+        return (words.LARDER_EMPTY,)
+    count = len(larder.standing)
+    phrase = words.LARDER_SUMMARY_ONE if count == 1 else words.LARDER_SUMMARY
+    held_g, fresh_g = _totals(larder)
+    return common.set_line(
+        phrase.replace("{containers}", str(count)), {"weight": _printed(held_g), "fresh": _printed(fresh_g)}
     )
+
+
+def _printed(grams: float) -> Printed:
+    return Printed((as_weighed(grams),), (in_ounces(grams),))
+
+
+def _totals(larder: LarderSums) -> tuple[float, float]:
+    return sum(one.left_g for one in larder.standing), sum(one.left_g * stands_for(one) for one in larder.standing)
+
+
+def _strip(larder: LarderSums) -> Iterator[Fact]:
+    """Give what the keeper of a larder looks for first."""
+    held_g, fresh_g = _totals(larder)
+    yield _count("containers", len(larder.standing))
+    for name, grams in (("dry", held_g), ("fresh", fresh_g)):
+        yield Fact(label=words.STRIP[name], metric=in_grams(grams), us=in_ounces(grams))
+    yield _count("open", sum(one.opened_on is not None for one in larder.standing))
+    yield _count("past", sum(one.past(larder.on) for one in larder.standing))
+    yield _count("short", sum(one.short for one in larder.in_store.values()))
+
+
+def _count(name: str, number: int) -> Fact:
+    return Fact(label=words.STRIP[name], metric=str(number), us=str(number))
 
 
 def stands_for(one: Standing) -> float:
@@ -47,11 +82,49 @@ def stands_for(one: Standing) -> float:
     return one.batch.fresh_per_dry or (1.0 if made is None else made.fresh_g)
 
 
+def _grouped(larder: LarderSums) -> tuple[dict[str, list[Standing]], dict[str, list[Standing]]]:
+    """Part the containers into those that want a look, by why, and the others, by the month of their day."""
+    urgent: dict[str, list[Standing]] = {name: [] for name in words.FIRST}
+    later: dict[str, list[Standing]] = defaultdict(list)
+    for one in larder.standing:
+        why = _urgent(one, larder.on)
+        if why:
+            urgent[why].append(one)
+        else:
+            keeps = one.use_by
+            later["" if keeps is None else f"{common.MONTHS[keeps.day.month - 1]} {keeps.day.year}"].append(one)
+    dateless = later.pop("", None)
+    if dateless:
+        later[words.DATELESS] = dateless
+    return {name: held for name, held in urgent.items() if held}, later
+
+
+def _urgent(one: Standing, on: date) -> str:
+    """Say why a container is to be looked at first; "" for one that has time."""
+    if one.batch.verdict in NOT_FOR_STORE:
+        return "wet"
+    if one.past(on):
+        return "past"
+    if one.opened_on is not None:
+        return "open"
+    return "soon" if one.use_by is not None and one.use_by.day <= on + SOON else ""
+
+
+def _group(heading: str, held: Sequence[Standing], shelf: Shelf) -> ShelfGroup:
+    return ShelfGroup(
+        heading=heading,
+        count=len(held),
+        holds=weight("", sum(one.left_g for one in held)),
+        lines=shelf.lines(held),
+    )
+
+
 def _short_first(one: InStore) -> tuple[bool, str]:
     return not one.short, one.component.model.name.lower()
 
 
-def _level(store: InStore) -> LevelRow:
+def level_row(store: InStore, on: date) -> LevelRow:
+    """Set what there is of a component."""
     component = store.component
     first = store.standing[0] if store.standing else None
     return LevelRow(
@@ -63,64 +136,56 @@ def _level(store: InStore) -> LevelRow:
         level=None if store.level_g is None else weight("", store.level_g),
         short=store.short,
         eat_first="" if first is None else str(first.mark),
-        until="" if first is None or first.use_by is None else day(first.use_by.day),
+        until="" if first is None else day(first.use_by.day) if first.use_by else keeping(first),
+        past=first is not None and first.past(on),
+        stays=_stays(store.standing, on),
+        says=_says(store.standing),
     )
 
 
-def _picture(larder: LarderSums) -> ShelfPicture | None:
-    """Lay the containers along a calendar of whole months, by component; None where nothing has a day."""
-    rows = tuple(row for store in _first_to_expire(larder)[:MOST_ROWS] if (row := _row(store, larder.on)).bars)
-    bars = [bar for row in rows for bar in row.bars]
-    if not bars:
+def _stays(standing: Sequence[Standing], on: date) -> tuple[Stay, ...]:
+    days = Counter(
+        (one.use_by.day.toordinal(), one.opened_on is not None, one.past(on))
+        for one in standing
+        if one.use_by is not None
+    )
+    return tuple(
+        Stay(until=until, count=count, opened=opened, past=past)
+        for (until, opened, past), count in sorted(days.items())
+    )
+
+
+def _says(standing: Sequence[Standing]) -> str:
+    """Say in words what a picture of use-by days shows."""
+    days = [one.use_by.day for one in standing if one.use_by is not None]
+    if not days:
+        return words.NO_DAYS
+    opened = sum(one.opened_on is not None for one in standing)
+    counts = ((words.PICTURE_OPEN, opened), (words.PICTURE_SEALED, len(standing) - opened))
+    says = common.COMMA.join(phrase.format(count=count) for phrase, count in counts if count)
+    phrase = words.PICTURE_DAY if min(days) == max(days) else words.PICTURE_DAYS
+    return phrase.format(says=says, first=day(min(days)), last=day(max(days)))
+
+
+def _calendar(larder: LarderSums) -> Calendar | None:
+    """Give the days from the first use-by day, or today, to the last; None where nothing has a day."""
+    days = [one.use_by.day for one in larder.standing if one.use_by is not None]
+    if not days:
         return None
-    today = larder.on.toordinal()
-    first = date.fromordinal(min(today, *(bar.filled for bar in bars))).replace(day=1)
-    last = _month_after(date.fromordinal(max(today, *(bar.until for bar in bars))))
-    return ShelfPicture(
+    first, last = min(larder.on, *days) - ROOM, max(larder.on, *days) + ROOM
+    return Calendar(
         first=first.toordinal(),
         last=last.toordinal(),
-        today=today,
-        today_text=day(larder.on),
-        ticks=tuple(_ticks(first, last)),
-        rows=rows,
+        today=larder.on.toordinal(),
+        quarters=tuple(_quarters(first, last)),
     )
 
 
-def _first_to_expire(larder: LarderSums) -> list[InStore]:
-    ids = dict.fromkeys(one.batch.component.id for one in larder.standing)
-    return [larder.in_store[id] for id in ids]
-
-
-def _row(store: InStore, on: date) -> ShelfRow:
-    component = store.component
-    return ShelfRow(
-        component=Link(kind="component", id=component.id, name=component.model.name),
-        raw=component.raw,
-        holds=weight("", store.held_g),
-        bars=tuple(_bar(one, one.use_by, on) for one in store.standing if one.use_by is not None),
-    )
-
-
-def _bar(one: Standing, keeps: UseBy, on: date) -> Bar:
-    says = words.BAR.format(mark=one.mark, holds=as_weighed(one.left_g), day=day(keeps.day))
-    return Bar(
-        mark=str(one.mark),
-        says=says,
-        filled=(one.batch.dried_on or on).toordinal(),
-        opened=None if one.opened_on is None else one.opened_on.toordinal(),
-        until=keeps.day.toordinal(),
-        past=one.past(on),
-    )
-
-
-def _month_after(on: date) -> date:
-    return date(on.year + on.month // YEAR_MONTHS, on.month % YEAR_MONTHS + 1, 1)
-
-
-def _ticks(first: date, last: date) -> Iterator[tuple[int, str]]:
-    """Give the first day of each month with its name, and the year beside January and the first."""
-    month = first
-    while month <= last:
-        name = words.MONTHS[month.month - 1]
-        yield month.toordinal(), f"{name} {month.year}" if month == first or month.month == 1 else name
-        month = _month_after(month)
+def _quarters(first: date, last: date) -> Iterator[Quarter]:
+    """Give the first days of quarters that lie between two days."""
+    month = first.month - 1
+    for months in range(first.year * YEAR_MONTHS + month - month % QUARTER_MONTHS, last.year * 12 + 12, QUARTER_MONTHS):
+        on = date(months // YEAR_MONTHS, months % YEAR_MONTHS + 1, 1)
+        if first <= on <= last:
+            name = words.MONTHS[on.month - 1]
+            yield Quarter(day=on.toordinal(), month=name, year=str(on.year) if on.month == 1 else "")

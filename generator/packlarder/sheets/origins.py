@@ -67,8 +67,25 @@ def component_origins(component: ComponentSums) -> tuple[str, ...]:
 @kept
 def _origins(name: str, made: Yielded, water: WaterPerGram | None) -> tuple[str, ...]:
     """Say it once for all the dishes that a component is in."""
-    lines = [words.ORIGINS[made.origin.value].format(name=name, dry=_dry_per_kg(made.fresh_g), table=_table(made))]
-    return (*lines, *_gives_back(name, made, water))
+    line = words.ORIGINS[made.origin.value].format(
+        name=name, batches=yield_from(made), dry=_dry_per_kg(made.fresh_g), apart=_apart(made), table=_table(made)
+    )
+    return (line, *_gives_back(name, made, water))
+
+
+def yield_from(made: Yielded) -> str:
+    """Say where a yield comes from, in the same words on pages and in data: `3 of our batches`, `food table`."""
+    if made.origin is not YieldFrom.BATCHES:
+        return made.origin.value
+    return words.FROM_A_BATCH if made.batches == 1 else words.FROM_BATCHES.format(count=made.batches)
+
+
+def _apart(made: Yielded) -> str:
+    """Say how far several batches lie apart: the most fresh food for a gram is the least that a kilogram gives."""
+    if made.learnt is None:
+        return ""
+    least, most = _dry_per_kg(made.learnt.most), _dry_per_kg(made.learnt.least)
+    return "" if least == most else words.APART.format(least=least, most=most)
 
 
 def _dry_per_kg(fresh_g: float) -> str:

@@ -7,6 +7,7 @@ from packlarder.reckon.records import ComponentSums, PlannedPack
 from packlarder.sheets import series
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import PackItem, PackRow, PartRow
+from packlarder.sheets.origins import yield_from
 from packlarder.sheets.printed import Printed, kept
 
 
@@ -37,7 +38,7 @@ def _row(dish: DishSeries, index: int) -> PartRow:
         offered=series.pours(sums.offered_ml),
         absorbed=series.waters(sums.absorbed_ml),
         drained=series.waters(sums.drained_ml),
-        yield_from="" if component.yielded is None else component.yielded.origin.value,
+        yield_from="" if component.yielded is None else yield_from(component.yielded),
         instead=tuple([one.model.name for one in part.instead]),
     )
 

@@ -1,13 +1,16 @@
 """The sheet of a drying run, built from its sums and the safety rules' findings."""
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from datetime import date
+from itertools import groupby
 
 from packlarder.book.draw import Mark
 from packlarder.book.treatment import Treated
 from packlarder.measure import (
     DOWN,
+    NEAREST,
     UP,
+    Rounding,
     as_weighed,
     in_celsius,
     in_fahrenheit,
@@ -17,7 +20,7 @@ from packlarder.measure import (
     in_ounces,
     in_percent,
 )
-from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
+from packlarder.reckon.batch_records import BatchSums, RunSums
 from packlarder.reckon.card import bulk_of
 from packlarder.reckon.chain import Stage, chain
 from packlarder.reckon.drying import Dried
@@ -27,25 +30,34 @@ from packlarder.reckon.measures import PER_ML
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import store_words as words
 from packlarder.sheets import words as common
-from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish import caution, day
-from packlarder.sheets.store_sheet import BatchRow, ContainerRow, RunSheet, StageRow
+from packlarder.sheets.facts import Fact, Link
+from packlarder.sheets.printed import Line, Printed
+from packlarder.sheets.shelf import Shelf, container_row, weight
+from packlarder.sheets.store_sheet import BatchRow, RunEntry, RunIndex, RunSheet, RunYear, StageRow, Tray
 
 LEAST_SHARE = 0.0
 """No food holds less than no water: below it an estimate is printed as nought."""
 
 
-def run_sheet(run: RunSums, findings: Sequence[Finding], standing: Mapping[Mark, Standing], on: date) -> RunSheet:
-    """Build the sheet of a run; `standing` are the larder's containers by their marks."""
+def run_sheet(
+    run: RunSums,
+    findings: Sequence[Finding],
+    standing: Mapping[Mark, Standing],
+    on: date,
+    shelf: Shelf | None = None,
+) -> RunSheet:
+    """Build the sheet of a run; `standing` are the larder's containers by their marks, `shelf` is as for the larder."""
+    shelf = shelf or Shelf(on)
     return RunSheet(
         id=run.id,
         title=words.RUN_TITLE.format(what=_what(run), day=day(run.model.loaded.date())),
-        day=run.model.loaded.date().isoformat(),
+        day=day(run.model.loaded.date()),
         dryer=run.model.dryer or words.NO_DRYER,
         summary=_summary(run),
         facts=tuple(_facts(run)),
-        batches=tuple(_batch(batch, standing, on) for batch in run.batches),
-        cautions=tuple(caution(finding) for finding in on_the_page(findings)),
+        batches=tuple(_batch(run, batch, standing, shelf) for batch in run.batches),
+        cautions=tuple(dict.fromkeys(caution(finding) for finding in on_the_page(findings))),
         notes=run.model.notes,
     )
 
@@ -58,13 +70,48 @@ def _what(run: RunSums) -> str:
     return common.COMMA.join(names) or run.id
 
 
-def _summary(run: RunSums) -> str:
-    dry_g = sum(batch.dry_g or 0.0 for batch in run.batches)
+def _summary(run: RunSums) -> Line:
     if any(batch.dry_g is None for batch in run.batches):
-        return words.SUMMARY_RUNNING
+        return (words.SUMMARY_RUNNING,)
+    dry = _grams(_dry_g(run))
     if run.dryer is None:
-        return words.SUMMARY_MIXED.format(dry=as_weighed(dry_g))
-    return words.SUMMARY_DRY.format(fresh=as_weighed(run.fresh_g), dry=as_weighed(dry_g), water=in_ml(run.removed_ml))
+        return common.set_line(words.SUMMARY_MIXED, {"dry": dry})
+    water = Printed((in_ml(run.removed_ml),), (spoons(run.removed_ml),))
+    return common.set_line(words.SUMMARY_DRY, {"fresh": _grams(run.fresh_g), "dry": dry, "water": water})
+
+
+def _dry_g(run: RunSums) -> float:
+    return sum(batch.dry_g or 0.0 for batch in run.batches)
+
+
+def _grams(grams: float, rounding: Rounding = NEAREST) -> Printed:
+    return Printed((as_weighed(grams, rounding),), (in_ounces(grams, rounding),))
+
+
+def run_index(runs: Iterable[RunSums]) -> RunIndex:
+    """List runs by the year in which they were loaded, the newest first."""
+    ordered = sorted(runs, key=lambda run: (run.model.loaded, run.id), reverse=True)
+    return RunIndex(
+        years=tuple(
+            RunYear(year=str(year), entries=tuple(map(_entry, of_a_year)))
+            for year, of_a_year in groupby(ordered, lambda run: run.model.loaded.year)
+        )
+    )
+
+
+def _entry(run: RunSums) -> RunEntry:
+    dry_g = _dry_g(run)
+    return RunEntry(
+        link=Link(kind="run", id=run.id, name=_what(run)),
+        trays=tuple(
+            Tray(name=batch.component.model.name, raw=batch.component.raw, verdict=verdict_of(batch))
+            for batch in run.batches
+        ),
+        day=day(run.model.loaded.date()),
+        dryer=run.model.dryer or words.NO_DRYER,
+        fresh=weight("", run.fresh_g) if run.fresh_g else None,
+        dry=weight("", dry_g) if dry_g else None,
+    )
 
 
 def _facts(run: RunSums) -> Iterator[Fact]:
@@ -82,7 +129,7 @@ def _facts(run: RunSums) -> Iterator[Fact]:
             yield _volume(words.RUN["per_hour"], run.removed_ml / run.hours)
 
 
-def _batch(batch: BatchSums, standing: Mapping[Mark, Standing], on: date) -> BatchRow:
+def _batch(run: RunSums, batch: BatchSums, standing: Mapping[Mark, Standing], shelf: Shelf) -> BatchRow:
     component = batch.component
     verdict = verdict_of(batch)
     return BatchRow(
@@ -93,11 +140,24 @@ def _batch(batch: BatchSums, standing: Mapping[Mark, Standing], on: date) -> Bat
         verdict_says=_explained(verdict, batch.dried),
         chain=tuple(map(_stage, chain(batch))),
         facts=tuple(_batch_facts(batch)),
-        containers=tuple(container_row(one, batch, standing.get(one.mark), on) for one in batch.containers),
+        shelf=shelf.lines(standing[one.mark] for one in batch.containers if one.mark in standing),
+        containers=tuple(
+            shelf.row(standing[one.mark]) if one.mark in standing else container_row(one, batch, None, shelf.on)
+            for one in batch.containers
+        ),
         traces=tuple(sorted(one.value for one in batch.traces)),
+        beside_raw=_beside_raw(run, batch),
         notes=batch.model.detail.notes,
         missing=tuple(common.MISSING.format(what=gap.what, missing=gap.missing) for gap in batch.gaps),
     )
+
+
+def _beside_raw(run: RunSums, batch: BatchSums) -> tuple[Link, ...]:
+    """Name the food that lay beside a batch in the dryer and must be cooked to be safe, where the batch need not be."""
+    if batch.component.raw or run.dryer is None:
+        return ()
+    raw = {one.component.id: one.component.model.name for one in run.batches if one.component.raw}
+    return tuple(Link(kind="component", id=id, name=name) for id, name in raw.items())
 
 
 def verdict_of(batch: BatchSums) -> str:
@@ -107,16 +167,21 @@ def verdict_of(batch: BatchSums) -> str:
     return words.IN_THE_DRYER if batch.dry_g is None else words.MIXED
 
 
-def _explained(verdict: str, held: Dried | None) -> str:
+def _explained(verdict: str, held: Dried | None) -> Line:
     """Say what a verdict means, with its figures where there are any."""
+    phrase = words.VERDICTS[verdict]
     if held is None:
-        return "" if "{" in words.VERDICTS[verdict] else words.VERDICTS[verdict]
-    return words.VERDICTS[verdict].format(
-        solids=as_weighed(held.solids_g),
-        dry=as_weighed(held.dry_g),
-        limit=in_percent(held.limit),
-        lighter=as_weighed(held.lighter_g, UP),
-        goal=as_weighed(held.goal_g, DOWN),
+        return () if "{" in phrase else (phrase,)
+    percent = in_percent(held.limit)
+    return common.set_line(
+        phrase,
+        {
+            "solids": _grams(held.solids_g),
+            "dry": _grams(held.dry_g),
+            "limit": Printed((percent,), (percent,)),
+            "lighter": _grams(held.lighter_g, UP),
+            "goal": _grams(held.goal_g, DOWN),
+        },
     )
 
 
@@ -171,51 +236,6 @@ def _moisture(held: Dried) -> Fact:
     middle, low, high = (in_percent(max(LEAST_SHARE, share)) for share in shares)
     text = words.MOISTURE.format(middle=middle, low=low, high=high)
     return Fact(label=words.BATCH["moisture"], metric=text, us=text, source=words.BY_THE_TABLE)
-
-
-def container_row(container: FilledContainer, batch: BatchSums, standing: Standing | None, on: date) -> ContainerRow:
-    """Set a container as it stands on a day; `standing` is None before it was filled."""
-    filled, component = container.filled, batch.component
-    left_g = container.dry_g if standing is None else standing.left_g
-    keeps = None if standing is None else standing.use_by
-    return ContainerRow(
-        mark=str(container.mark),
-        component=Link(kind="component", id=component.id, name=component.model.name),
-        raw=component.raw,
-        size=filled.in_,
-        holds=weight("", left_g),
-        stands=filled.stands,
-        state=container_state(container, standing),
-        use_by="" if keeps is None else day(keeps.day),
-        keeping=keeping(standing),
-        past=standing is not None and standing.past(on) and not standing.empty,
-    )
-
-
-def container_state(container: FilledContainer, standing: Standing | None) -> str:
-    """Say what became of a container."""
-    filled = container.filled
-    if standing is not None and standing.empty:
-        return words.EMPTY
-    state = words.VACUUM if filled.vacuum else words.SEALED
-    if standing is not None and standing.opened_on is not None:
-        state = words.OPEN_SINCE.format(day=day(standing.opened_on))
-    return words.WITH_SACHET.format(state=state, sachet=filled.sachet.value) if filled.sachet else state
-
-
-def keeping(standing: Standing | None) -> str:
-    """Say why a use-by day is what it is."""
-    keeps = None if standing is None else standing.use_by
-    if standing is None or keeps is None:
-        return words.NO_DAY
-    if keeps.own:
-        return words.OWN_RULE_WHY.format(why=keeps.says) if keeps.says else words.OWN_RULE
-    return keeps.says or words.OWN_PACK
-
-
-def weight(label: str, grams: float) -> Fact:
-    """Set a weight in both systems."""
-    return Fact(label=label, metric=as_weighed(grams), us=in_ounces(grams))
 
 
 def _volume(label: str, millilitres: float) -> Fact:

@@ -10,7 +10,8 @@ from packlarder.reckon.larder_records import InStore, LarderSums, Standing
 from packlarder.sheets.data_figures import known_weighed, number, spoken, weighed
 from packlarder.sheets.data_records import Note
 from packlarder.sheets.larder import stands_for
-from packlarder.sheets.run import container_state, keeping, verdict_of
+from packlarder.sheets.run import verdict_of
+from packlarder.sheets.shelf import container_state, keeping
 from packlarder.sheets.store_sheet import RunSheet
 
 

@@ -1,10 +1,10 @@
-"""The sheets of what is dried and kept: a run with its batches, the larder on a day, a component's history."""
+"""The sheets of what is dried and kept: a run with its batches, the larder on a day, what is stored of a component."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 
-from packlarder.sheets.component_sheet import Fact, Link
 from packlarder.sheets.dish_sheet import Caution
+from packlarder.sheets.facts import Fact, Link
+from packlarder.sheets.printed import Line
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,31 +38,60 @@ class ContainerRow:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ShelfLine:
+    """Containers of one batch that differ in nothing but their numbers and what they hold, as one line of a table.
+
+    `first` speaks for all of them; `run` leads to their run by the name of all their marks, and `holds` is what they
+    hold together.
+    """
+
+    first: ContainerRow
+    count: int
+    run: Link
+    holds: Fact
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShelfGroup:
+    """Lines of the larder below one heading; `count` containers hold `holds` together."""
+
+    heading: str
+    count: int
+    holds: Fact
+    lines: tuple[ShelfLine, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BatchRow:
-    """A batch in its run. `verdict` is one of the four, or where it is; `verdict_says` explains it."""
+    """A batch in its run. `verdict` is one of the four, or where it is; `verdict_says` explains it.
+
+    `beside_raw` names the food that must be cooked to be safe and lay in the dryer with this one, which need not be.
+    """
 
     component: Link
     raw: bool
     state: str
     verdict: str
-    verdict_says: str
+    verdict_says: Line
     chain: tuple[StageRow, ...]
     facts: tuple[Fact, ...]
+    shelf: tuple[ShelfLine, ...]
     containers: tuple[ContainerRow, ...]
     traces: tuple[str, ...]
+    beside_raw: tuple[Link, ...]
     notes: tuple[str, ...]
     missing: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RunSheet:
-    """A drying run as its page shows it. `day` is for indexes, newest first; `summary` says what came of it."""
+    """A drying run as its page shows it; `summary` says what came of it."""
 
     id: str
     title: str
     day: str
     dryer: str
-    summary: str
+    summary: Line
     facts: tuple[Fact, ...]
     batches: tuple[BatchRow, ...]
     cautions: tuple[Caution, ...]
@@ -70,42 +99,79 @@ class RunSheet:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Bar:
-    """A container in the larder's picture, from the day it was filled to its use-by day, as ordinal days."""
+class Tray:
+    """What lay on trays of a run, as lists of runs name it."""
 
-    mark: str
-    says: str
-    filled: int
-    opened: int | None
-    until: int
-    past: bool
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ShelfRow:
-    """A component in the larder's picture, with what there is of it and a bar for each container."""
-
-    component: Link
+    name: str
     raw: bool
-    holds: Fact
-    bars: tuple[Bar, ...]
+    verdict: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ShelfPicture:
-    """What stands and how long it keeps, along a calendar; `ticks` are its months, `today` the larder's day."""
+class RunEntry:
+    """A line of the list of runs: the weights are of all trays together, None where nothing was weighed yet."""
+
+    link: Link
+    trays: tuple[Tray, ...]
+    day: str
+    dryer: str
+    fresh: Fact | None
+    dry: Fact | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RunYear:
+    """The runs that were loaded in one year, newest first."""
+
+    year: str
+    entries: tuple[RunEntry, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RunIndex:
+    """Every run of a book, newest first."""
+
+    years: tuple[RunYear, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Calendar:
+    """The days that pictures of the larder stretch over, as ordinal days; `quarters` are first days with their names.
+
+    `year` of a quarter is the number of the year that it begins, or "".
+    """
 
     first: int
     last: int
     today: int
-    today_text: str
-    ticks: tuple[tuple[int, str], ...]
-    rows: tuple[ShelfRow, ...]
+    quarters: tuple["Quarter", ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Quarter:
+    """The first day of a quarter of a year."""
+
+    day: int
+    month: str
+    year: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stay:
+    """Containers of a component that are all open, or all not, and keep until the same day."""
+
+    until: int
+    count: int
+    opened: bool
+    past: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LevelRow:
-    """What there is of a component, and what the household wants to have ("" where it named nothing)."""
+    """What there is of a component, and what the household wants to have (None where it named nothing).
+
+    `until` is the first use-by day; `stays` are all of them, for a picture that `says` in words.
+    """
 
     component: Link
     raw: bool
@@ -116,18 +182,29 @@ class LevelRow:
     short: bool
     eat_first: str
     until: str
+    past: bool
+    stays: tuple[Stay, ...]
+    says: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LarderSheet:
-    """The larder on a day: a picture, every container (first to be eaten first), each component, and what is empty."""
+    """The larder on a day: the few figures looked for first, what to eat first, each component, and what is empty.
+
+    `containers` are all that hold something, first to be eaten first. Each of them stands in one group: those of
+    `first` are past their day, open, or to be eaten soon; those of `later` go by the month of their day.
+    """
 
     day: str
-    summary: str
-    picture: ShelfPicture | None
+    summary: Line
+    strip: tuple[Fact, ...]
     containers: tuple[ContainerRow, ...]
+    first: tuple[ShelfGroup, ...]
+    later: tuple[ShelfGroup, ...]
+    calendar: Calendar | None
     levels: tuple[LevelRow, ...]
     emptied: tuple[ContainerRow, ...]
+    emptied_shelf: tuple[ShelfLine, ...]
     cautions: tuple[Caution, ...]
 
 
@@ -139,17 +216,26 @@ class YieldPoint:
     day: int
     day_text: str
     dry_per_kg: float
-    text: str
+    gave: Fact
     verdict: str
     counted: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class History:
-    """A component's batches: its yields as points, their median, and what was learnt in words."""
+    """A component's batches: its yields as points, their median, what was learnt in words, and the drying card."""
 
-    points: Sequence[YieldPoint]
+    points: tuple[YieldPoint, ...]
     median: float | None
-    says: str
+    says: Line
     card: tuple[Fact, ...]
     card_notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stored:
+    """What was dried of a component, and what is left of it; None and nothing where there is none."""
+
+    history: History | None
+    level: LevelRow | None
+    shelf: tuple[ShelfLine, ...]

@@ -70,12 +70,37 @@ NO_DAY = "no day: not known to be dry"
 OWN_PACK = "the day on its pack"
 OWN_RULE = "our own rule"
 OWN_RULE_WHY = "our own rule: {why}"
+LARDER_SUMMARY_ONE = "{containers} container with {weight} of dry food, which stands for {fresh} fresh."
 LARDER_SUMMARY = "{containers} containers with {weight} of dry food, which stands for {fresh} fresh."
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "June", "July", "Aug", "Sep", "Oct", "Nov", "Dec")
 """Months as a calendar's edge has them."""
 LARDER_EMPTY = "Nothing stands in the larder."
-BAR = "{mark}: {holds}, use by {day}"
-SHORT = "below {level}"
+STRIP: Mapping[str, str] = MappingProxyType(
+    {
+        "containers": "Containers",
+        "dry": "Dry food",
+        "fresh": "Worth fresh",
+        "open": "Open",
+        "past": "Past their day",
+        "short": "Run short",
+    }
+)
+FIRST: Mapping[str, str] = MappingProxyType(
+    {
+        "wet": "Not dry: not for keeping",
+        "past": "Past its day",
+        "open": "Open",
+        "soon": "Within four weeks",
+    }
+)
+"""Why a container is to be looked at first, the most pressing before all."""
+DATELESS = "Without a day"
+SPAN = "{first} to {last}"
+NO_DAYS = "No container has a day."
+PICTURE_OPEN = "{count} open"
+PICTURE_SEALED = "{count} sealed"
+PICTURE_DAY = "{says}: {first}"
+PICTURE_DAYS = "{says}: {first} to {last}"
 HISTORY: Mapping[str, str] = MappingProxyType(
     {
         "several": "The median of {count} batches that were dry by our own test: 1 kg fresh gives {dry} dry "
@@ -84,8 +109,6 @@ HISTORY: Mapping[str, str] = MappingProxyType(
         "none": "No batch yet that was dry by our own test.",
     }
 )
-FROM_BATCHES = "{count} of our batches"
-FROM_A_BATCH = "1 of our batches"
 CARD: Mapping[str, str] = MappingProxyType(
     {
         "dryer": "dryer",
@@ -103,7 +126,8 @@ CARD: Mapping[str, str] = MappingProxyType(
 )
 HOURS = "{hours}\u00a0h"
 SPREAD = "{median} ({least} to {most})"
-FILLS = "{count} × {size}"
+FILLS = "{count}\u00a0×\u00a0{size}"
+OR = " or "
 
 NET = "{weight} ({ounces})"
 STANDS_FOR = "{weight} fresh ({ounces})"

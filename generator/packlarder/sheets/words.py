@@ -161,7 +161,7 @@ NOT_CARRIED = "{water}, not carried"
 HEATER_WATER = "water for ration heaters taken from the {where}, not carried"
 ORIGINS: Mapping[str, str] = MappingProxyType(
     {
-        "our batches": "{name}: from our batches, {dry} dry from 1 kg.",
+        "our batches": "{name}: from {batches}, {dry} dry from 1 kg{apart}{table}.",
         "what we wrote down": "{name}: as we wrote it down, {dry} dry from 1 kg{table}.",
         "food table": "{name}: by the food table, {dry} dry from 1 kg.",
     }
@@ -208,9 +208,9 @@ MIXED = "mixed from dry components"
 SACHET = "TAKE OUT THE SACHET before water goes in"
 OUR_SCALE = "our own scale"
 FOOD_TABLE = "food table"
-YIELD_FROM: Mapping[str, str] = MappingProxyType(
-    {"our batches": "our batches", "what we wrote down": "our own weights", "food table": "food table, mass balance"}
-)
+FROM_BATCHES = "{count} of our batches"
+FROM_A_BATCH = "one of our batches"
+APART = " (the median of {least} to {most})"
 COMPONENT: Mapping[str, str] = MappingProxyType(
     {
         "was": "was",
