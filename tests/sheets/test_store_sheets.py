@@ -15,7 +15,7 @@ from packlarder.sheets.data import dish_data
 from packlarder.sheets.dish import dish_sheet
 from packlarder.sheets.origins import component_origins
 from packlarder.sheets.printed import System, plain
-from packlarder.sheets.shelf import numbers
+from packlarder.sheets.shelf import in_spans
 from packlarder.sheets.store_sheet import LarderSheet, RunSheet, ShelfGroup, Stay
 
 BOOK = """\
@@ -164,8 +164,8 @@ def run(id: str) -> RunSheet:
 
 def test_numbers_are_written_as_spans() -> None:
     """Neighbours become a span, what stands alone stays alone."""
-    assert numbers([1, 2, 3, 5, 7, 8]) == "1 to 3, 5, 7 to 8"
-    assert numbers([4]) == "4"
+    assert in_spans("b", [1, 2, 3, 5, 7, 8]) == "b1 to b3, b5, b7 to b8"
+    assert in_spans("a", [4]) == "a4"
 
 
 def test_the_strip_tells_what_is_looked_for_first() -> None:

@@ -75,6 +75,8 @@ def _card(card: DryingCard) -> Iterator[Fact]:
         yield length(names["deep"], card.deep_m)
     if card.last_hours is not None:
         yield _same(names["last_hours"], hours(card.last_hours))
+    elif card.usual_hours is not None:
+        yield _same(names["usual_hours"], hours(card.usual_hours))
     if card.hours is not None and card.hours.count > 1:
         spread = card.hours
         text = words.SPREAD.format(median=hours(spread.median), least=hours(spread.least), most=hours(spread.most))

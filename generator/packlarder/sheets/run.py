@@ -137,7 +137,7 @@ def _batch(run: RunSums, batch: BatchSums, standing: Mapping[Mark, Standing], sh
         raw=component.raw,
         state=common.STATES[component.must_be_cooked.value],
         verdict=verdict,
-        verdict_says=_explained(verdict, batch.dried),
+        verdict_says=(batch.thrown_out,) if batch.thrown_out else _explained(verdict, batch.dried),
         chain=tuple(map(_stage, chain(batch))),
         facts=tuple(_batch_facts(batch)),
         shelf=shelf.lines(standing[one.mark] for one in batch.containers if one.mark in standing),
@@ -162,6 +162,8 @@ def _beside_raw(run: RunSums, batch: BatchSums) -> tuple[Link, ...]:
 
 def verdict_of(batch: BatchSums) -> str:
     """Give the word for a batch's dryness, or where it is."""
+    if batch.thrown_out:
+        return words.THROWN_OUT
     if batch.verdict is not None:
         return batch.verdict.value
     return words.IN_THE_DRYER if batch.dry_g is None else words.MIXED
@@ -215,11 +217,17 @@ def _batch_facts(batch: BatchSums) -> Iterator[Fact]:
         yield _moisture(batch.dried)
     if batch.removed_ml is not None:
         yield _volume(names["removed"], batch.removed_ml)
+    if not batch.thrown_out:
+        yield from _gives(batch)
+
+
+def _gives(batch: BatchSums) -> Iterator[Fact]:
+    """Set what a gram of a batch stands for, and the room that it takes."""
     if batch.fresh_per_dry is not None:
-        yield weight(names["stands_for"], batch.fresh_per_dry)
+        yield weight(words.BATCH["stands_for"], batch.fresh_per_dry)
     bulk_ml = _bulk(batch)
     if bulk_ml is not None:
-        yield _volume(names["bulk"], bulk_ml)
+        yield _volume(words.BATCH["bulk"], bulk_ml)
 
 
 def _bulk(batch: BatchSums) -> float | None:

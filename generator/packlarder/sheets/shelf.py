@@ -33,14 +33,14 @@ class Shelf:
         alike: dict[tuple[str, ...], list[Standing]] = {}
         for one in standing:
             row = self.row(one)
-            key = (one.mark.run, row.component.id, row.size, row.stands, row.state, row.use_by, row.keeping)
+            key = (one.mark.run, one.mark.batch, row.size, row.stands, row.state, row.use_by, row.keeping)
             alike.setdefault(key, []).append(one)
         return tuple(_line(held, self.row(held[0])) for held in alike.values())
 
 
 def _line(standing: Sequence[Standing], first: ContainerRow) -> ShelfLine:
-    run = standing[0].mark.run
-    marks = f"{run}/{numbers(sorted(one.mark.number for one in standing))}"
+    run, batch = standing[0].mark.run, standing[0].mark.batch
+    marks = f"{run}/{in_spans(batch, sorted(one.mark.number for one in standing))}"
     return ShelfLine(
         first=first,
         count=len(standing),
@@ -49,17 +49,16 @@ def _line(standing: Sequence[Standing], first: ContainerRow) -> ShelfLine:
     )
 
 
-def numbers(ordered: Sequence[int]) -> str:
-    """Write numbers in their order, with what lies between left out: 1 to 4, 7."""
+def in_spans(batch: str, ordered: Sequence[int]) -> str:
+    """Write a batch's numbers in their order, with what lies between left out: a1 to a4, a7."""
     spans: list[list[int]] = []
     for number in ordered:
         if spans and number == spans[-1][-1] + 1:
             spans[-1].append(number)
         else:
             spans.append([number])
-    return common.COMMA.join(
-        str(span[0]) if len(span) == 1 else words.SPAN.format(first=span[0], last=span[-1]) for span in spans
-    )
+    ends = [(f"{batch}{span[0]}", f"{batch}{span[-1]}") for span in spans]
+    return common.COMMA.join(one if one == last else words.SPAN.format(first=one, last=last) for one, last in ends)
 
 
 def container_row(container: FilledContainer, batch: BatchSums, standing: Standing | None, on: date) -> ContainerRow:
@@ -97,6 +96,8 @@ def keeping(standing: Standing | None) -> str:
     keeps = None if standing is None else standing.use_by
     if standing is None or keeps is None:
         return words.NO_DAY
+    if keeps.untested:
+        return words.UNTESTED
     if keeps.own:
         return words.OWN_RULE_WHY.format(why=keeps.says) if keeps.says else words.OWN_RULE
     return keeps.says or words.OWN_PACK

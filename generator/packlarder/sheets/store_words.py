@@ -50,6 +50,7 @@ MOISTURE = "{middle} ({low} to {high})"
 BY_THE_TABLE = "by the food table, give or take a point of the fresh food's water"
 IN_THE_DRYER = "in the dryer"
 MIXED = "mixed"
+THROWN_OUT = "thrown out"
 VERDICTS: Mapping[str, str] = MappingProxyType(
     {
         "can not be right": "The fresh food held {solids} of solids; {dry} is less than can be left. Weigh again.",
@@ -59,6 +60,7 @@ VERDICTS: Mapping[str, str] = MappingProxyType(
         "dry": "By our own test. Weights alone would not have told.",
         IN_THE_DRYER: "It has not been weighed yet.",
         MIXED: "Mixed or filled from what was dry before.",
+        THROWN_OUT: "",
     }
 )
 SEALED = "sealed"
@@ -67,6 +69,7 @@ OPEN_SINCE = "open since {day}"
 EMPTY = "empty"
 WITH_SACHET = "{state}, with {sachet}"
 NO_DAY = "no day: not known to be dry"
+UNTESTED = "not tested, so no longer than an opened jar"
 OWN_PACK = "the day on its pack"
 OWN_RULE = "our own rule"
 OWN_RULE_WHY = "our own rule: {why}"
@@ -116,6 +119,7 @@ CARD: Mapping[str, str] = MappingProxyType(
         "tray": "fresh on each tray",
         "deep": "depth on the tray",
         "last_hours": "hours last time",
+        "usual_hours": "hours it usually takes",
         "hours": "hours, all runs",
         "dry_per_tray": "expect dry, each tray",
         "full_fresh": "a full load of {trays} trays, fresh",
