@@ -49,7 +49,7 @@ DRAWN = """\
 date: {day}
 for: supper
 drawn:
-  - {{from: {run}/1, took: {took}}}
+  - {{from: {run}/a1, took: {took}}}
 """
 
 SOLIDS_G: Mapping[str, int] = {

@@ -118,8 +118,8 @@ on the trays:
 DRAWS = """\
 date: 2027-05-20
 drawn:
-  - {from: 2026-11-01-eggs/1, took: all}
-  - {from: 2027-01-10-eggs/2, took: 22 g}
+  - {from: 2026-11-01-eggs/a1, took: all}
+  - {from: 2027-01-10-eggs/a2, took: 22 g}
 """
 FILES: Mapping[str, str] = {
     "book.yaml": BOOK,
@@ -195,15 +195,15 @@ def test_what_wants_a_look_comes_first() -> None:
     36 h after 1 November is 2 November, 40 h after 10 January the 11th, 48 h after 1 May the 3rd.
     """
     assert _told(larder().first) == [
-        ("Past its day", [("2026-11-01-eggs/2 to 3", 2, "144\u00a0g", "2 May 2027")]),
-        ("Open", [("2027-01-10-eggs/2", 1, "50\u00a0g", "17 June 2027")]),
+        ("Past its day", [("2026-11-01-eggs/a2 to a3", 2, "144\u00a0g", "2 May 2027")]),
+        ("Open", [("2027-01-10-eggs/a2", 1, "50\u00a0g", "17 June 2027")]),
     ]
     assert _told(larder().later) == [
-        ("July 2027", [("2027-01-10-eggs/1, 3", 2, "144\u00a0g", "11 July 2027")]),
-        ("November 2027", [("2027-05-01-leeks-and-eggs/1", 1, "234\u00a0g", "3 November 2027")]),
+        ("July 2027", [("2027-01-10-eggs/a1, 3", 2, "144\u00a0g", "11 July 2027")]),
+        ("November 2027", [("2027-05-01-leeks-and-eggs/a1", 1, "234\u00a0g", "3 November 2027")]),
     ]
     assert [(line.run.name, line.first.state, line.first.use_by) for line in larder().emptied_shelf] == [
-        ("2026-11-01-eggs/1", "empty", "")
+        ("2026-11-01-eggs/a1", "empty", "")
     ]
 
 

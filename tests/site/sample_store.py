@@ -42,7 +42,7 @@ def weight(grams: int, ounces: str, label: str = "") -> Fact:
 def container(number: int, component: Link, *, until: str, state: str = "sealed", past: bool = False) -> ContainerRow:
     """Set a jar of 74 g."""
     return ContainerRow(
-        mark=f"{RUN}/{number}",
+        mark=f"{RUN}/a{number}",
         component=component,
         raw=component is EGGS,
         size="quarter-litre jar",
@@ -58,7 +58,7 @@ def container(number: int, component: Link, *, until: str, state: str = "sealed"
 def line(first: ContainerRow, count: int = 1) -> ShelfLine:
     """Set jars that are alike as a line."""
     number = int(first.mark.rpartition("/")[2])
-    marks = f"{RUN}/{number} to {number + count - 1}" if count > 1 else first.mark
+    marks = f"{RUN}/a{number} to a{number + count - 1}" if count > 1 else first.mark
     return ShelfLine(first=first, count=count, run=Link(kind="run", id=RUN, name=marks), holds=weight(74 * count, "5¼"))
 
 
@@ -88,7 +88,7 @@ def level(component: Link, *, short: bool, stays: tuple[Stay, ...], past: bool =
         stands_for=weight(600, "21"),
         level=weight(300, "10½") if short else None,
         short=short,
-        eat_first=f"{RUN}/1",
+        eat_first=f"{RUN}/a1",
         until="10 May 2027",
         past=past,
         stays=stays,
