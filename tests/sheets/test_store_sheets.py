@@ -199,8 +199,8 @@ def test_what_wants_a_look_comes_first() -> None:
         ("Open", [("2027-01-10-eggs/a2", 1, "50\u00a0g", "17 June 2027")]),
     ]
     assert _told(larder().later) == [
-        ("July 2027", [("2027-01-10-eggs/a1, 3", 2, "144\u00a0g", "11 July 2027")]),
-        ("November 2027", [("2027-05-01-leeks-and-eggs/a1", 1, "234\u00a0g", "3 November 2027")]),
+        ("July 2027", [("2027-01-10-eggs/a1, a3", 2, "144\u00a0g", "11 July 2027")]),
+        ("November 2027", [("2027-05-01-leeks-and-eggs/b1", 1, "234\u00a0g", "3 November 2027")]),
     ]
     assert [(line.run.name, line.first.state, line.first.use_by) for line in larder().emptied_shelf] == [
         ("2026-11-01-eggs/a1", "empty", "")

@@ -57,7 +57,7 @@ def container(number: int, component: Link, *, until: str, state: str = "sealed"
 
 def line(first: ContainerRow, count: int = 1) -> ShelfLine:
     """Set jars that are alike as a line."""
-    number = int(first.mark.rpartition("/")[2])
+    number = int(first.mark.rpartition("/a")[2])
     marks = f"{RUN}/a{number} to a{number + count - 1}" if count > 1 else first.mark
     return ShelfLine(first=first, count=count, run=Link(kind="run", id=RUN, name=marks), holds=weight(74 * count, "5¼"))
 

@@ -20,6 +20,7 @@ from packlarder.cli.plain_sheet import plain_sheet
 from packlarder.cli.plain_store import plain_larder, plain_run
 from packlarder.publish.label_stock import Purpose
 from packlarder.publish.labels import LabelJob, build_labels
+from packlarder.sheets.data_records import Packed
 from packlarder.sheets.jar_labels import jar_labels
 from packlarder.sheets.label_sheet import LabelSet
 from packlarder.sheets.larder import larder_sheet
@@ -28,12 +29,15 @@ from packlarder.sheets.printed import System
 from packlarder.sheets.run import run_sheet
 
 BOOK = checked()
-RAW = re.compile(r"\bRAW\b")
 COMPONENTS: Mapping[str, bool] = {id: sums.raw for id, sums in BOOK.components.items()}
 DISHES: Mapping[str, bool] = {id: any(part.component.raw for part in one.plan.parts) for id, one in BOOK.dishes.items()}
 RUNS: Mapping[str, bool] = {
     id: any(batch.component.raw for batch in run.batches) for id, run in BOOK.store.runs.items()
 }
+NAMES: Mapping[str, bool] = {
+    sums.model.name: sums.raw for sums in sorted(BOOK.components.values(), key=lambda one: len(one.model.name))
+}
+"""Components by their names, the shorter ones first."""
 KINDS: Mapping[str, Mapping[str, bool]] = {"components": COMPONENTS, "dishes": DISHES, "batches": RUNS}
 LINK = re.compile(r"(?:^|/)(components|dishes|batches)/([a-z0-9-]+)\.html$")
 PAGES_OF_ONE = [(kind, id) for kind, all_of_them in KINDS.items() for id in all_of_them]
@@ -42,7 +46,7 @@ LISTS = ("index.html", "components.html", "larder.html", "batches.html")
 
 def says_raw(text: str) -> bool:
     """Tell whether the word stands in a text."""
-    return bool(RAW.search(text))
+    return bool(re.search(r"(?<![A-Z])RAW(?![A-Z])", text))
 
 
 def visible(page: Element) -> str:
@@ -63,29 +67,23 @@ def test_every_row_that_leads_to_something_raw_bears_it(site: Path, name: str) -
     """In lists and tables the word stands in the row, so that nobody has to look elsewhere."""
     page = read_page(site / name)
     rows = [row for tag in ("tr", "li") for row in page.all(tag) if not row.all("li")]
-    led = [(row, meant) for row in rows if (meant := list(_meant(row)))]
+    led = [(row, meant) for row in rows if (meant := _meant(row))]
     assert led, "no row leads anywhere"
     wrong = [row.text for row, meant in led if says_raw(row.text) is not any(meant)]
     assert wrong == []
 
 
-def _meant(row: Element) -> Iterator[bool]:
-    """Tell of each thing that a row leads to whether it is raw."""
-    for link in row.all("a"):
-        found = LINK.search(link.attributes.get("href", ""))
-        if found:
-            kind, id = found.groups()
-            yield KINDS[kind][id]
-
-
-def test_the_larders_picture_bears_it(site: Path) -> None:
-    """In the picture of what stands, the word follows the name of each component that is raw."""
-    names = {sums.model.name: sums.raw for sums in BOOK.components.values()}
-    told = [text.text for text in read_page(site / "larder.html").all("text", class_="name")]
-    assert told
-    for text in told:
-        name = max((name for name in names if text.startswith(name)), key=len)
-        assert says_raw(text) is names[name]
+def _meant(row: Element) -> list[bool]:
+    """Tell of each thing that a row is about whether it is raw: a row about a component may lead to its run as well."""
+    named = [raw for name, raw in NAMES.items() if row.text.strip().startswith(name)]
+    if named:
+        return named[-1:]
+    led = [found.groups() for link in row.all("a") if (found := LINK.search(link.attributes.get("href", "")))]
+    for kind in KINDS:
+        told = [KINDS[kind][id] for which, id in led if which == kind]
+        if told:
+            return told
+    return []
 
 
 def test_the_pocket_file_bears_it(site: Path) -> None:
@@ -125,16 +123,29 @@ def _flat(outline: list) -> Iterator:  # type: ignore[type-arg]  # as pypdf give
 
 
 def test_the_data_say_so(site: Path) -> None:
-    """Other programs get it with each part, each pack and each container."""
+    """Other programs get it with each part of a dish, and with each container and component of the larder."""
     for id in DISHES:
-        dish = json.loads((site / "data" / "dishes" / f"{id}.json").read_text())
+        dish = json.loads((site / "data" / "dishes" / f"{id}.json").read_text("utf-8"))
         for part in dish["parts"]:
-            assert (part["must_be_cooked"] == "to be safe") is COMPONENTS[part["component"]]
-        for pack in dish["packs"]:
-            assert pack["raw"] is any(COMPONENTS[held] for held in _held(pack))
+            assert part["raw"] is COMPONENTS[part["component"]]
+    larder = json.loads((site / "data" / "larder.json").read_text("utf-8"))
+    for container in larder["containers"]:
+        assert container["raw"] is COMPONENTS[container["component"]]
+    for component in larder["components"]:
+        assert (component["must_be_cooked"] == "to be safe") is COMPONENTS[component["component"]]
 
 
-def _held(pack: dict) -> list[str]:  # type: ignore[type-arg]  # JSON as it comes
+@pytest.mark.parametrize("id", DISHES)
+def test_show_says_so(id: str) -> None:
+    """What `show dish --json` prints has it with each part and each pack."""
+    data = demo(id).data(0)
+    for part in data["parts"]:
+        assert (part["must_be_cooked"] == "to be safe") is COMPONENTS[part["component"]]
+    for pack in data["packs"]:
+        assert pack["raw"] is any(COMPONENTS[held] for held in _held(pack))
+
+
+def _held(pack: Packed) -> list[str]:
     return [*pack["parts"], *(held for inner in pack["inside"] for held in _held(inner))]
 
 
@@ -170,12 +181,11 @@ def test_the_terminal_bears_it() -> None:
     for id, raw in RUNS.items():
         sheet = run_sheet(store.runs[id], store.run_findings[id], store.larder.by_mark, store.larder.on)
         assert says_raw(plain_run(sheet, System.METRIC, "")) is raw
-    names = {sums.model.name: sums.raw for sums in BOOK.components.values()}
     text = plain_larder(larder_sheet(store.larder, store.larder_findings), System.METRIC, "")
     for line in text.splitlines():
-        named = [name for name in names if re.search(rf"\b{re.escape(name)}\b", line)]
+        named = [name for name in NAMES if re.search(rf"\b{re.escape(name)}\b", line)]
         if named:
-            assert says_raw(line) is names[max(named, key=len)], line
+            assert says_raw(line) is NAMES[named[-1]], line
     assert says_raw(text)
 
 

@@ -26,10 +26,11 @@ class IndexEntry:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class IndexGroup:
-    """A heading of an index and its lines."""
+    """A heading of an index and its lines; `raw` tells of a component that heads them."""
 
     heading: str
     entries: tuple[IndexEntry, ...]
+    raw: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,7 +1,7 @@
 """The indexes of a book: by meal, by cooking method, by component, by water to carry."""
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from packlarder.book.dish import Meal
 from packlarder.reckon.records import ComponentSums
@@ -62,9 +62,11 @@ def _band(carry_ml: int) -> str:
 
 def _by_component(dishes: Sequence[IndexedDish], components: Sequence[ComponentSums]) -> Index:
     names = {one.id: one.model.name for one in sorted(components, key=lambda one: one.model.name.lower())}
-    return _index(
+    index = _index(
         "components", dishes, list(names.values()), lambda dish: [names[component] for component in dish.components]
     )
+    raw = {words.opened(one.model.name) for one in components if one.raw}
+    return replace(index, groups=tuple(replace(group, raw=group.heading in raw) for group in index.groups))
 
 
 def _index(
