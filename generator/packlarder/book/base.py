@@ -24,7 +24,6 @@ class BookModel(BaseModel):
 
     model_config = ConfigDict(
         frozen=True,
-        use_attribute_docstrings=True,
         extra="forbid",
         alias_generator=in_words,
         validate_by_name=True,

@@ -15,10 +15,12 @@ from typing import TypeAlias
 from pydantic.json_schema import GenerateJsonSchema, JsonSchemaValue
 from pydantic_core import core_schema
 
+from packlarder.book.base import BookModel, in_words
 from packlarder.book.book import Book
 from packlarder.book.bring_back import Way
 from packlarder.book.component import Component
 from packlarder.book.dish import Dish
+from packlarder.book.docstrings import said_of_fields
 from packlarder.book.draw import Draws
 from packlarder.book.drying_run import DryingRun
 from packlarder.book.household import Household
@@ -108,6 +110,15 @@ class _FileSchema(GenerateJsonSchema):
         inner = self.generate_inner(schema["schema"])
         default = as_written(schema.get("default"))
         return inner if default is None else {**inner, "default": default}
+
+    def model_schema(self, schema: core_schema.ModelSchema) -> JsonSchemaValue:
+        made = super().model_schema(schema)
+        model: type[BookModel] = schema["cls"]
+        keys = made.get("properties", {})
+        for name, text in said_of_fields(model).items():
+            key = in_words(name)
+            keys[key] = {**keys[key], "description": text}
+        return made
 
     def field_title_should_be_set(self, schema: object) -> bool:  # noqa: ARG002 - the same for every field
         return False

@@ -6,6 +6,7 @@ from types import MappingProxyType
 from packlarder.book.base import in_words
 from packlarder.book.bring_back import Way
 from packlarder.book.dish import Meal
+from packlarder.book.docstrings import said_of_fields
 from packlarder.book.step import Step
 from packlarder.figures.allergens import ALLERGENS, AllergenFacts, allergens_meant
 from packlarder.figures.fuels import FUELS
@@ -37,7 +38,7 @@ def _ways() -> tuple[KeyRow, ...]:
 
 
 def _verbs() -> tuple[KeyRow, ...]:
-    says = {in_words(name): opened(field.description or "") for name, field in Step.model_fields.items()}
+    says = {in_words(name): opened(text) for name, text in said_of_fields(Step).items()}
     return tuple(_row(word, f"{says[word]}.", _what_it_does(verb)) for word, verb in VERBS.items())
 
 

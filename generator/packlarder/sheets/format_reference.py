@@ -23,6 +23,7 @@ from packlarder.book import (
     stock,
 )
 from packlarder.book.base import BookModel
+from packlarder.book.docstrings import said_of_fields
 from packlarder.book.own_food import OwnFood
 from packlarder.book.schema import as_written
 from packlarder.figures.allergens import Allergen
@@ -156,16 +157,16 @@ def model_rows(model: type[BookModel], examples: Mapping[str, str]) -> tuple[Key
             key=str(field.alias),
             takes=takes(hints[name]),
             required=field.is_required(),
-            says=_says(field),
+            says=_says(said_of_fields(model).get(name, ""), field),
             example=examples.get(str(field.alias), ""),
         )
         for name, field in model.model_fields.items()
     )
 
 
-def _says(field: FieldInfo) -> str:
+def _says(docstring: str, field: FieldInfo) -> str:
     """Make sentences of a field's docstring and default."""
-    text = opened(in_quotes(field.description or ""))
+    text = opened(in_quotes(docstring))
     default = as_written(field.default)
     if default is None:
         return f"{text}."
