@@ -44,11 +44,6 @@ def address_of(link: Link) -> str:
     return f"{FOLDERS[link.kind]}/{link.id}.html"
 
 
-def dish_addresses(book: BookSheet) -> tuple[str, ...]:
-    """Give the addresses of all dish pages."""
-    return tuple(map(address_of, book.dish_links))
-
-
 def linked_sheet(book: BookSheet, link: Link) -> DishSheet | RunSheet:
     """Make the sheet of a page that is made from a link."""
     return book.runs[link.id] if link.kind == "run" else book.spread[link.id]
