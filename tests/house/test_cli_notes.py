@@ -64,12 +64,7 @@ def test_a_stocktake_counts_nothing_by_itself(shell: Shell) -> None:
     assert len(before) == 3
     assert shell("new stocktake")[0] == 0
     path = shell.book / "draws/2027-06-01-stocktake.yaml"
-    ended, out, _ = shell("check")
-    assert (ended, out.count("error["), "draws/2027-06-01-stocktake.yaml:7:1: error[empty-value]" in out) == (
-        1,
-        1,
-        True,
-    )
+    assert shell("check")[0] == 0
     assert {one: (left, day) for one, (left, day) in before.items()} == {
         one["mark"]: (one["left_g"], one["opened_on"])
         for one in json.loads(shell("show larder --json")[1])["containers"]

@@ -286,3 +286,15 @@ def test_a_later_day_never_holds_more(draws: Sequence[tuple[int, str, int, int]]
         assert after.left_g <= before.left_g
         assert before.opened_on in (None, after.opened_on)
         assert after.drawn[: len(before.drawn)] == before.drawn
+
+
+def test_what_is_filled_from_another_jar_keeps_no_longer_than_that() -> None:
+    """Opened on 1 April the first jar keeps two weeks (common practice); what is put into another in December too."""
+    eggs = (
+        "egg powder: {fresh: 18 eggs, trays: 2, dry: 221 g, tested: no lighter, put in: "
+        "[{in: jar, holds: 110 g}, {in: jar, holds: 30 g, from: run/a1, on: 2027-12-20}]}"
+    )
+    draws = (drawn_on("2027-04-01", "from: run/a1, took: 20 g", what_for="supper"),)
+    found = store_of(run_of(eggs), draws=draws, on=date(2027, 12, 25))
+    days = {str(one.mark): one.use_by.day for one in found.larder.standing if one.use_by is not None}
+    assert days == {"run/a1": date(2027, 4, 15), "run/a2": date(2027, 4, 15)}

@@ -1,6 +1,7 @@
 """What every model of a book's file has in common."""
 
 from collections.abc import Sequence
+from typing import ClassVar
 
 from pydantic import BaseModel, ConfigDict
 from pydantic_core import PydanticCustomError
@@ -21,6 +22,9 @@ class BookModel(BaseModel):
 
     Code makes one by field names (`went_in=`); a file by words (`went in:`), through `validate.validate`.
     """
+
+    may_stand_empty: ClassVar[frozenset[str]] = frozenset()
+    """Keys that may have nothing behind them; behind any other that is a slip."""
 
     model_config = ConfigDict(
         frozen=True,

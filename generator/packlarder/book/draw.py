@@ -4,9 +4,9 @@ import re
 from dataclasses import dataclass
 from enum import StrEnum
 from string import ascii_lowercase
-from typing import Annotated
+from typing import Annotated, ClassVar
 
-from pydantic import Field, field_validator, model_validator
+from pydantic import field_validator, model_validator
 
 from packlarder.book.base import BookModel, slip
 from packlarder.book.fields import Day, Text, Written, YesNo, quantity_of
@@ -131,19 +131,18 @@ class Draw(BookModel):
 
 
 class Draws(BookModel):
-    """What was drawn on one day, and what for."""
+    """What was drawn on one day, and what for; a list of which no line counts yet draws nothing."""
+
+    may_stand_empty: ClassVar[frozenset[str]] = frozenset({"drawn"})
 
     date: Day
     """the day"""
     for_: Text = ""
     """what for: a trip, a supper, a stocktake"""
-    drawn: Annotated[tuple[Draw, ...], Field(min_length=1)]
+    drawn: tuple[Draw, ...]
     """one line for each: `- {from: 2027-03-12-egg/a2, took: 60 g}`"""
 
     @field_validator("drawn", mode="before")
     @classmethod
-    def _something(cls, value: object) -> object:
-        if value is None or value == []:
-            help = "write a line for each: `- {from: 2027-03-12-egg/a2, took: 60 g}`"
-            raise slip("empty-value", "nothing stands here", help)
-        return value
+    def _nothing_yet(cls, value: object) -> object:
+        return () if value is None else value

@@ -10,9 +10,12 @@ FOLLOWING = frozenset({"one-verb", "one-way", "one-origin", "missing-key"})
 """What is said of a mapping, or of a key, that has nothing behind one of its keys."""
 
 
-def with_empty_values(file: str, value: Node, told: tuple[Fault, ...]) -> tuple[Fault, ...]:
-    """Add a fault for each empty value to what a model said of a file, and leave out what only follows from one."""
-    empty = set(_empty(value, ()))
+def with_empty_values(file: str, value: Node, told: tuple[Fault, ...], allowed: frozenset[str]) -> tuple[Fault, ...]:
+    """Add a fault for each empty value to what a model said of a file, and leave out what only follows from one.
+
+    `allowed` are keys of the file itself that may stand empty.
+    """
+    empty = set(_empty(value, ())) - {(key,) for key in allowed}
     empty -= {fault.place.path for fault in told if fault.code not in FOLLOWING}
     sentences = {fault.place.path[:-1] for fault in told if fault.code == "sentence-with-signs"}
     empty = {path for path in empty if path[:-1] not in sentences}

@@ -145,7 +145,8 @@ def _one(model: type[ModelT], file: str, data: bytes, faults: list[Fault]) -> Mo
     made = validate(model, file, read.value)
     told = made if isinstance(made, tuple) else ()
     if read.has_empty:
-        told = with_empty_values(file, read.value, told)
+        allowed = model.may_stand_empty if issubclass(model, BookModel) else frozenset[str]()
+        told = with_empty_values(file, read.value, told, allowed)
     faults += (*told, *split_sentences(file, data))
     return None if told or isinstance(made, tuple) else made
 

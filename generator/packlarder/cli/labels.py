@@ -67,7 +67,7 @@ def _jobs(options: Options, wanted: Wanted) -> list[LabelJob]:
     """Take the sheets that are named, each for what it serves, or else the usual ones."""
     if not options.sheets:
         usual = USUAL[LETTER if _prints_on_letter(wanted.household) else "a4"]
-        return [LabelJob(purpose=one, stock=usual[one], first=options.first) for one in wanted.purposes]
+        return [_job(usual[one], (one,), first=options.first) for one in wanted.purposes]
     return [
         _job(name, wanted.purposes, first=options.first if nth == 0 else 1) for nth, name in enumerate(options.sheets)
     ]
@@ -138,13 +138,13 @@ def _of_the_larder(options: Options) -> Wanted | None:
 def _chosen(options: Options, opened: LarderOpened, run: str) -> list[Standing]:
     """Give the containers that are asked for, in the order in which they were filled.
 
-    A run's are labelled as they were filled, empty or not; otherwise those that hold something.
+    What is empty needs no label.
     """
     larder = opened.store.larder
     every = sorted(larder.by_mark.values(), key=lambda one: (one.batch.loaded, str(one.mark)))
-    if run:
-        return [one for one in every if one.mark.run == run]
     held = [one for one in every if not one.empty]
+    if run:
+        return [one for one in held if one.mark.run == run]
     if options.kind == "component":
         component = component_named(opened, options.name)
         return [one for one in held if one.batch.component.id == component.id]

@@ -10,7 +10,6 @@ from packlarder.cli.stages import BookRead
 from packlarder.faults import Fault
 from packlarder.safety.whole import CheckedComponents, CheckedStore, check_components
 
-NOTHING_DRAWN = ("empty-value", ("drawn",))
 """Code and place of the fault of a list of draws on which nothing stands."""
 
 
@@ -41,15 +40,11 @@ class LarderOpened:
         return self._in({run_place(id).file, *self._component_files(names)})
 
     def about_larder(self) -> tuple[Fault, ...]:
-        """Give the faults that concern the larder: in the files of all runs, of their components, and of all draws.
-
-        A list of draws that nobody has filled in yet, such as that of a stocktake, takes nothing away.
-        """
+        """Give the faults that concern the larder: in the files of all runs, of their components, and of all draws."""
         names = {batch.name for run in self.book.runs.values() for batch in run.on_the_trays}
         folders = (f"{BATCHES_FOLDER}/", f"{DRAWS_FOLDER}/")
         texts = self.read.files.texts
-        own = self._in({*(file for file in texts if file.startswith(folders)), *self._component_files(names)})
-        return tuple(fault for fault in own if (fault.code, fault.place.path) != NOTHING_DRAWN)
+        return self._in({*(file for file in texts if file.startswith(folders)), *self._component_files(names)})
 
     def ids_in(self, folder: str) -> set[str]:
         """Give the ids that are taken in a folder, by files that could not be read too."""

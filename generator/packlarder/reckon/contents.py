@@ -70,6 +70,6 @@ def _after(before: Contents, event: Event) -> tuple[Contents, list[Fault]]:
         left_g=left_g,
         reason=draw.why or event.what_for,
     )
-    opens = draw.deed in (Deed.OPENED, Deed.TOOK) or left_g < before.left_g - ROUND_G
+    opens = draw.deed in (Deed.OPENED, Deed.TOOK) or abs(left_g - before.left_g) > ROUND_G
     opened_on = event.day if opens and before.opened_on is None else before.opened_on
     return Contents(left_g=left_g, opened_on=opened_on, drawn=(*before.drawn, drawn)), faults

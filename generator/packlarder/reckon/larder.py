@@ -3,6 +3,7 @@
 from bisect import insort
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 from types import MappingProxyType
 from typing import TypeAlias
@@ -41,9 +42,11 @@ def reckon_larder(
     keeping = KeepingTimes(book.household)
     faults += stock_slips(book)
     standing: list[Standing] = []
+    known: dict[Mark, Standing] = {}
     for mark, (container, batch) in containers.items():
         one, wrong = _standing(container, batch, keeping, events.get(mark, ()), on)
         faults += wrong
+        known[mark] = one = _no_longer_than_its_source(one, known)
         if container.filled_on is not None and container.filled_on <= on:
             standing.append(one)
     standing.sort(key=_to_be_eaten_first)
@@ -80,6 +83,14 @@ def _events(book: Book, containers: Containers) -> tuple[Mapping[Mark, Sequence[
             moved = Event(day=day, draw=went, what_for=f"put into {mark}", place=container.place)
             insort(events[source], moved, key=lambda event: event.day)
     return events, faults
+
+
+def _no_longer_than_its_source(one: Standing, known: Mapping[Mark, Standing]) -> Standing:
+    """Let food that was filled from one container into another keep no longer than where it came from."""
+    source = known.get(one.container.filled.from_) if one.container.filled.from_ else None
+    if source is None or source.use_by is None or one.use_by is None or one.use_by.day <= source.use_by.day:
+        return one
+    return replace(one, use_by=source.use_by)
 
 
 def _standing(

@@ -116,6 +116,12 @@ class KeepingTimes:
             found.append(UseBy(day=best_before, kept=Kept.SEALED, limit=None))
         return min(found, key=lambda one: one.day, default=None)
 
+    def once_opened(self, component: ComponentSums, filled: Filled) -> Span | None:
+        """Give how long a container keeps from the day on which it is opened, whatever its day; None if nobody says."""
+        store = self._larder.stores.get(filled.stands)
+        limits = self._limits(component, Kept.OPENED, ROOM_C if store is None else store.base)
+        return min((limit.span for limit in limits), key=lambda span: span.length_days, default=None)
+
     def _limits(self, component: ComponentSums, kept: Kept, store_c: float) -> tuple[Limit, ...]:
         asked = component.id, kept, store_c
         if asked not in self._known:

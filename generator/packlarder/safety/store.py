@@ -57,6 +57,18 @@ def batch_without_heat_step(case: RunCase) -> Iterator[Hit]:
                 yield case.hit(batch, "treated" if reached_c is not None else "", degrees=degrees)
 
 
+def not_cooked_through(case: RunCase) -> Iterator[Hit]:
+    """Find meat or fish that is said to have gone in cooked, in a run that says it was heated less than that."""
+    for batch in case.run.kept:
+        reached_c = heated_to_c(batch)
+        if reached_c is None or not (went_in_cooked(batch) and _MEAT_OR_FISH & groups(batch)):
+            continue
+        step_c = (HEAT_STEP_POULTRY if _BIRDS & batch.component.kinds else HEAT_STEP).value
+        if reached_c < step_c - SAME_DEGREES.value:
+            degrees = f"{in_celsius(step_c)} ({in_fahrenheit(step_c)})"
+            yield case.hit(batch, "treated", reached=in_celsius(reached_c), degrees=degrees)
+
+
 def _heat_step_c(batch: BatchSums, authority: Authority) -> float:
     """Give how hot raw meat becomes before warm air: once dry, germs stand more heat than in a pan."""
     step = HEAT_STEP_POULTRY if _BIRDS & raw_kinds(batch.component) else HEAT_STEP
@@ -176,6 +188,7 @@ RULES = (
     RunRule(
         id="batch-without-heat-step", severity=Severity.ERROR, facts=("T4-01", "T4-03"), check=batch_without_heat_step
     ),
+    RunRule(id="not-cooked-through", severity=Severity.ERROR, facts=("T4-01",), check=not_cooked_through),
     RunRule(id="raw-never-with-cooked", severity=Severity.ERROR, facts=("T3-17",), check=raw_never_with_cooked),
     RunRule(id="raw-with-cooked", severity=Severity.NOTE, facts=("T3-17",), check=raw_with_cooked),
     RunRule(

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import replace
 
+from packlarder.book.days import DAYS_PER_WEEK, Span
 from packlarder.book.household import Household
 from packlarder.figures.kinds import Cooking, WentIn
 from packlarder.figures.temperatures import Authority
@@ -12,6 +13,7 @@ from packlarder.reckon.larder import NOT_FOR_STORE
 from packlarder.reckon.larder_records import Standing
 from packlarder.reckon.measures import PER_ML
 from packlarder.reckon.records import ComponentSums
+from packlarder.reckon.use_by import KeepingTimes
 from packlarder.safety.heat import temperature_of
 from packlarder.sheets import store_words as words
 from packlarder.sheets import words as common
@@ -42,7 +44,7 @@ def jar_label(one: Standing, household: Household) -> JarLabel:
         name=model.name,
         form=_form(one),
         raw=component.raw,
-        state=_state(component),
+        state=_state(one),
         take_out=common.SACHET if container.filled.sachet or model.sachet else "",
         dried=day(one.batch.dried_on) if one.batch.dried_on and _was_dried(component) else "",
         net=words.NET.format(weight=as_weighed(container.dry_g), ounces=in_ounces(container.dry_g)),
@@ -52,7 +54,7 @@ def jar_label(one: Standing, household: Household) -> JarLabel:
         contains=common.COMMA.join(sorted(allergen.value for allergen in component.allergens)),
         may_contain=common.COMMA.join(sorted(allergen.value for allergen in one.batch.traces | component.traces)),
         use_by="" if one.use_by is None else day(one.use_by.day),
-        keeping=keeping(one),
+        keeping=_keeping(one, household),
         nth=words.NTH.format(nth=container.nth, of=container.of),
         warning=_warning(one),
         code_text="",
@@ -73,8 +75,11 @@ def _was_dried(component: ComponentSums) -> bool:
     return component.model.dried in DRIED_AT_HOME
 
 
-def _state(component: ComponentSums) -> str:
-    """Give the word for how it is eaten: RAW, cook before eating, cooked, or ready."""
+def _state(one: Standing) -> str:
+    """Give the word for how it is eaten: RAW, cook before eating, cooked, or ready; or that nobody tested it."""
+    component = one.batch.component
+    if not component.raw and _warns_of_water(one):
+        return words.NOT_TESTED
     if component.must_be_cooked is Cooking.NO and component.model.went_in is WentIn.COOKED:
         return words.COOKED
     return common.STATES[component.must_be_cooked.value]
@@ -108,6 +113,26 @@ def _use(component: ComponentSums, authority: Authority) -> str:
         return line
     done = sorted({kind.rules.done_when for kind in component.uncooked if kind.rules.done_when})
     return " ".join(filter(None, (line, words.COOK_BY_EYE.format(done="; ".join(done)))))
+
+
+def _keeping(one: Standing, household: Household) -> str:
+    """Say why its day is what it is, and of a sealed container how long it keeps once it is opened."""
+    opened = KeepingTimes(household).once_opened(one.batch.component, one.container.filled)
+    if one.opened_on is not None or opened is None or one.use_by is None:
+        return keeping(one)
+    return words.ONCE_OPENED.format(keeping=keeping(one), span=_said(opened))
+
+
+def _said(span: Span) -> str:
+    """Say a span in the largest unit that it fills: 4 months, 2 weeks, 10 days."""
+    if span.months:
+        return f"{span.months}{NO_BREAK}{for_number('month', span.months)}"
+    unit, number = ("week", span.days // DAYS_PER_WEEK) if span.days % DAYS_PER_WEEK == 0 else ("day", span.days)
+    return f"{number}{NO_BREAK}{for_number(unit, number)}"
+
+
+def _warns_of_water(one: Standing) -> bool:
+    return one.batch.verdict in NOT_FOR_STORE or (one.use_by is not None and one.use_by.untested)
 
 
 def _warning(one: Standing) -> str:

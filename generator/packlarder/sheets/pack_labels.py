@@ -7,7 +7,7 @@ from packlarder.book.step import Verb
 from packlarder.faults import Place
 from packlarder.figures.hands import DRY_FOOD_ROOM
 from packlarder.figures.kinds import Cooking
-from packlarder.measure import NEAREST, NO_BREAK, UP, in_fluid_ounces, in_minutes, rounded
+from packlarder.measure import NEAREST, NO_BREAK, UP, in_celsius, in_fluid_ounces, rounded
 from packlarder.reckon.ledger import GIVES_WATER, bowl_warmth
 from packlarder.reckon.records import PlannedPack, PlannedStep, StepSums
 from packlarder.sheets import store_words as words
@@ -16,7 +16,7 @@ from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import DishSheet, PackRow
 from packlarder.sheets.label_sheet import TripPackLabel
 from packlarder.sheets.printed import System, plain
-from packlarder.sheets.series import whole_ml
+from packlarder.sheets.series import minutes_up, whole_ml
 
 ROUND_ML = 10
 IN_ITS_PACK = frozenset({Verb.SOAK, Verb.MIX, Verb.MOISTEN, Verb.POUR_OVER})
@@ -105,7 +105,8 @@ class _Setter:
     def _minutes(self, step: PlannedStep) -> str:
         sums = self._sums(step)
         minutes = sums.wait_min if step.verb in GIVES_WATER else sums.cook_min / max(1, sums.rounds)
-        return in_minutes(minutes, UP) if minutes > 0 else ""
+        told = minutes_up(minutes) if minutes > 0 else ""
+        return words.EACH_ROUND.format(minutes=told, rounds=sums.rounds) if told and sums.rounds > 1 else told
 
     def _done(self, pack: PlannedPack, step: PlannedStep | None) -> str:
         """Say how to tell: of RAW what the dish says of it, of what is cooked to be edible its own sign."""
@@ -114,7 +115,10 @@ class _Setter:
             return plain(self.sheet.raw, self.system, self.dish.usual)
         if any(component.uncooked for component in parts):
             return self.sheet.done_when
-        return "" if step is None else step.until
+        if step is None:
+            return ""
+        to = "" if step.to_c is None else words.INSIDE_TO.format(degrees=in_celsius(step.to_c))
+        return common.COMMA.join(filter(None, (step.until, to)))
 
     def _fill_mark(self, pack: PlannedPack, step: PlannedStep) -> str:
         """Say how high water and food stand together in a pack that gets all the water of a step."""
