@@ -97,3 +97,10 @@ def test_cooked_food_that_lay_beside_raw_says_so_without_the_word() -> None:
         made = jar_label(one, checked().book.household)
         assert made.warning.startswith("Dried beside raw ")
         assert RAW not in made.code_text
+
+
+def test_a_sealed_jar_says_how_long_it_keeps_once_opened_only_where_that_is_shorter() -> None:
+    """Eggs of April keep a year sealed and four weeks open; turkey keeps two weeks anyway, and untested spinach too."""
+    assert label("2027-04-10-eggs/a1").keeping.endswith("Once opened: 4\u00a0weeks.")
+    for mark in ("2027-05-22-turkey/a1", "2027-05-27-potatoes-spinach/b1"):
+        assert "Once opened" not in label(mark).keeping

@@ -116,9 +116,12 @@ def _use(component: ComponentSums, authority: Authority) -> str:
 
 
 def _keeping(one: Standing, household: Household) -> str:
-    """Say why its day is what it is, and of a sealed container how long it keeps once it is opened."""
+    """Say why its day is what it is, and of a sealed container how long it keeps once opened, if that is shorter."""
     opened = KeepingTimes(household).once_opened(one.batch.component, one.container.filled)
-    if one.opened_on is not None or opened is None or one.use_by is None:
+    filled_on, keeps = one.container.filled_on, one.use_by
+    if one.opened_on is not None or opened is None or keeps is None or keeps.untested or filled_on is None:
+        return keeping(one)
+    if opened.after(filled_on) >= keeps.day:
         return keeping(one)
     return words.ONCE_OPENED.format(keeping=keeping(one), span=_said(opened))
 
