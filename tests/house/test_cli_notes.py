@@ -144,6 +144,16 @@ def test_a_draw_that_can_not_be_is_refused(shell: Shell, words: str, says: str) 
     assert shell.files() == before
 
 
+def test_what_is_past_its_day_is_noted_with_a_caution(shell: Shell) -> None:
+    """Egg of April 2027 is past its 12 months in May 2028: who takes it is told, who throws it out is not."""
+    ended, _, err = shell("draw 2027-04-10-eggs/a1 took 10 g --on 2028-05-01")
+    assert ended == 0
+    assert "2027-04-10-eggs/a1 is past its use-by day" in err
+    ended, _, err = shell("draw 2027-04-10-eggs/a2 threw out all --on 2028-05-01")
+    assert (ended, err) == (0, "")
+    assert shell("draw 2027-04-10-eggs/a3 took 10 g")[2] == ""
+
+
 def test_draws_of_one_day_count_in_their_order(shell: Shell) -> None:
     """75 g less 30 g, then 40 g counted, then 10 g taken are 30 g, whatever they were for."""
     for words in ("took 30 g --for zebra", "counted 40 g --for apple", "took 10 g --for apple"):

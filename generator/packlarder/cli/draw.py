@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from packlarder.book.book import DRAWS_FOLDER, HOUSEHOLD_FILE, draws_place, run_place
-from packlarder.book.draw import Deed, Draws, Mark
+from packlarder.book.draw import Deed, Draw, Draws, Mark
 from packlarder.book.read import read_book
 from packlarder.cli import texts
 from packlarder.cli.console import say
@@ -13,7 +13,7 @@ from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_store import plain_drawn
 from packlarder.cli.stages import book_folder, read
 from packlarder.faults import Fault, Severity, has_errors
-from packlarder.reckon.larder import reckon_larder
+from packlarder.reckon.larder import NOT_FOR_STORE, reckon_larder
 from packlarder.reckon.larder_records import LarderSums
 from packlarder.sheets.larder import larder_sheet
 from packlarder.sheets.printed import System
@@ -37,8 +37,20 @@ def draw(options: Options) -> int:
     file = draws_place(id).file
     write_new(folder, file, text)
     print(says)
+    if caution := _caution(opened, drawn.drawn[0]):
+        say(caution)
     print(texts.NOTED.format(path=folder / file))
     return 0
+
+
+def _caution(opened: LarderOpened, drawn: Draw) -> str:
+    """Warn of what goes to somebody's plate and is past its day, or not dry; "" where there is nothing to say."""
+    one = opened.store.larder.by_mark[drawn.from_]
+    if drawn.deed not in (Deed.TOOK, Deed.GAVE_AWAY):
+        return ""
+    if one.batch.verdict in NOT_FOR_STORE:
+        return texts.TAKEN_WET.format(mark=one.mark)
+    return texts.TAKEN_PAST.format(mark=one.mark) if one.past(opened.day) else ""
 
 
 def draw_text(options: Options, day: str) -> str:
