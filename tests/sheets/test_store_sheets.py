@@ -171,9 +171,9 @@ def test_numbers_are_written_as_spans() -> None:
 def test_the_strip_tells_what_is_looked_for_first() -> None:
     """Six jars hold something: of 72 g two, two and one of 50 g, and one of 234 g."""
     told = {fact.label: (fact.metric, fact.us) for fact in larder().strip}
-    # 2 x 72 + (2 x 72 + 72 - 22) + 234 = 144 + 194 + 234 = 572 g -> 570; 572 / 28.35 = 20.2 oz -> 1 lb 4 oz
+    # 2 x 72 + (2 x 72 + 72 - 22) + 234 = 144 + 194 + 234 = 572 g, as its rows say; 572 / 28.35 = 20.2 oz -> 1 lb 4 oz
     assert told["Containers"] == ("6", "6")
-    assert told["Dry food"] == ("570\u00a0g", "1\u00a0lb\u00a04\u00a0oz")
+    assert told["Dry food"] == ("572\u00a0g", "1\u00a0lb\u00a04\u00a0oz")
     # each as its own batch was weighed: 144 x 900/216 + 194 x 900/225 + 234 x 900/234 = 600 + 776 + 900 = 2276 g
     assert told["Worth fresh"][0] == "2.28\u00a0kg"
     assert [told[name][0] for name in ("Open", "Past their day", "Run short")] == ["1", "2", "1"]

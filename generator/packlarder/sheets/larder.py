@@ -65,8 +65,8 @@ def _strip(larder: LarderSums) -> Iterator[Fact]:
     """Give what the keeper of a larder looks for first."""
     held_g, fresh_g = _totals(larder)
     yield _count("containers", len(larder.standing))
-    for name, grams in (("dry", held_g), ("fresh", fresh_g)):
-        yield Fact(label=words.STRIP[name], metric=in_grams(grams), us=in_ounces(grams))
+    yield Fact(label=words.STRIP["dry"], metric=as_weighed(held_g), us=in_ounces(held_g))
+    yield Fact(label=words.STRIP["fresh"], metric=in_grams(fresh_g), us=in_ounces(fresh_g))
     yield _count("open", sum(one.opened_on is not None for one in larder.standing))
     yield _count("past", sum(one.past(larder.on) for one in larder.standing))
     yield _count("short", sum(one.short for one in larder.in_store.values()))
@@ -184,7 +184,8 @@ def _calendar(larder: LarderSums) -> Calendar | None:
 def _quarters(first: date, last: date) -> Iterator[Quarter]:
     """Give the first days of quarters that lie between two days."""
     month = first.month - 1
-    for months in range(first.year * YEAR_MONTHS + month - month % QUARTER_MONTHS, last.year * 12 + 12, QUARTER_MONTHS):
+    start = first.year * YEAR_MONTHS + month - month % QUARTER_MONTHS
+    for months in range(start, (last.year + 1) * YEAR_MONTHS, QUARTER_MONTHS):
         on = date(months // YEAR_MONTHS, months % YEAR_MONTHS + 1, 1)
         if first <= on <= last:
             name = words.MONTHS[on.month - 1]
