@@ -11,6 +11,7 @@ from packlarder.book.draw import Draws
 from packlarder.book.drying_run import DryingRun
 from packlarder.book.household import Household
 from packlarder.book.own_food import OwnFood
+from packlarder.book.trip import Trip
 from packlarder.faults import Place
 
 HOUSEHOLD_FILE = "book.yaml"
@@ -19,6 +20,7 @@ COMPONENTS_FOLDER = "components"
 DISHES_FOLDER = "dishes"
 BATCHES_FOLDER = "batches"
 DRAWS_FOLDER = "draws"
+TRIPS_FOLDER = "trips"
 PAGES_FOLDER = "pages"
 PHOTOS_FOLDER = "photos"
 
@@ -43,6 +45,11 @@ def draws_place(id: str) -> Place:
     return Place(file=f"{DRAWS_FOLDER}/{id}.yaml")
 
 
+def trip_place(id: str) -> Place:
+    """Give the place of a trip's file."""
+    return Place(file=f"{TRIPS_FOLDER}/{id}.yaml")
+
+
 @lru_cache(maxsize=4096)
 def spoken(name: str) -> str:
     """Give the form in which names are compared: lower case, single spaces, hyphens as spaces."""
@@ -59,6 +66,7 @@ class Book:
     dishes: Mapping[str, Dish] = field(default_factory=lambda: MappingProxyType({}))
     runs: Mapping[str, DryingRun] = field(default_factory=lambda: MappingProxyType({}))
     draws: Mapping[str, Draws] = field(default_factory=lambda: MappingProxyType({}))
+    trips: Mapping[str, Trip] = field(default_factory=lambda: MappingProxyType({}))
     pages: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
     unread: frozenset[str] = frozenset()
     """Files that were there and could not be read; whoever names what they hold is not to blame."""
@@ -74,6 +82,11 @@ class Book:
     def dish_ids(self) -> Mapping[str, str]:
         """Give the id for each way of calling a dish: id, name, former id."""
         return _ids({id: (one.name, one.formerly) for id, one in self.dishes.items()})
+
+    @cached_property
+    def trip_ids(self) -> Mapping[str, str]:
+        """Give the id for each way of calling a trip: id, name."""
+        return _ids({id: (one.name, ()) for id, one in self.trips.items()})
 
     def has_unread_component(self, name: str) -> bool:
         """Tell whether a component that could not be read is meant."""

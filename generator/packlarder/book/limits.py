@@ -79,3 +79,15 @@ JarVolume = Annotated[Volume, _between("20 mL", "20 L")]
 """What a jar, pouch or bag holds."""
 RoomDegrees = Annotated[Degrees, _between("-30 °C", "45 °C")]
 """How warm it is where food is kept."""
+Appetite = Annotated[Share, _between("0 %", "300 %")]
+"""How much of a serving somebody eats."""
+Burden = Annotated[Share, _between("0 %", "300 %")]
+"""How much somebody carries, beside others."""
+DayWater = Annotated[Volume, _between("10 mL", "15 L")]
+"""Water for a person and day."""
+CanVolume = Annotated[Volume, _between("100 mL", "200 L")]
+"""What a container for water, or a cooler, holds."""
+FuelWeight = Annotated[Weight, _between("1 g", "20 kg")]
+"""Fuel that is left in a cartridge, bottle or can."""
+HeatHours = Annotated[Minutes, _between("15 min", "16 h")]
+"""Hours of hard work in heat."""

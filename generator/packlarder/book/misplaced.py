@@ -3,12 +3,13 @@
 from collections.abc import Mapping
 
 from packlarder.book.base import BookModel, in_words
-from packlarder.book.book import BATCHES_FOLDER, COMPONENTS_FOLDER, DISHES_FOLDER, DRAWS_FOLDER
+from packlarder.book.book import BATCHES_FOLDER, COMPONENTS_FOLDER, DISHES_FOLDER, DRAWS_FOLDER, TRIPS_FOLDER
 from packlarder.book.component import Component
 from packlarder.book.dish import Dish
 from packlarder.book.draw import Draws
 from packlarder.book.drying_run import DryingRun
 from packlarder.book.nodes import Node
+from packlarder.book.trip import Trip
 from packlarder.faults import Fault, Place, Spot
 
 CODE = "other-kind"
@@ -25,6 +26,7 @@ _KINDS: Mapping[str, tuple[str, str, frozenset[str]]] = {
     DISHES_FOLDER: ("a dish", "dishes", _keys(Dish)),
     BATCHES_FOLDER: ("a drying run", "drying runs", _keys(DryingRun)),
     DRAWS_FOLDER: ("a note of what was drawn", "such notes", _keys(Draws)),
+    TRIPS_FOLDER: ("a trip", "trips", _keys(Trip)),
 }
 """By folder: one and all of what lies in it, in words, and the keys that it has."""
 

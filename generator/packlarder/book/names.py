@@ -27,6 +27,8 @@ FoodName = Annotated[Text, WithJsonSchema({"type": "string", "x-names": "food"})
 """A food of the table or of foods.yaml, by id or name."""
 ComponentName = Annotated[Text, WithJsonSchema({"type": "string", "x-names": "component"})]
 """A component of the book, by id or name."""
+DishName = Annotated[Text, WithJsonSchema({"type": "string", "x-names": "dish"})]
+"""A dish of the book, by id or name."""
 PartNames = Annotated[tuple[Text, ...], BeforeValidator(as_list), _one_or_many("component")]
 """One part of the dish, or several in brackets."""
 ComponentNames = Annotated[tuple[Text, ...], BeforeValidator(as_list), _one_or_many("component")]

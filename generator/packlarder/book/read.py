@@ -16,6 +16,7 @@ from packlarder.book.book import (
     FOODS_FILE,
     HOUSEHOLD_FILE,
     PAGES_FOLDER,
+    TRIPS_FOLDER,
     Book,
     component_place,
 )
@@ -32,6 +33,7 @@ from packlarder.book.nodes import read_yaml
 from packlarder.book.own_food import OwnFood, OwnFoods
 from packlarder.book.split_sentence import split_sentences
 from packlarder.book.strict.source import text_of
+from packlarder.book.trip import Trip
 from packlarder.book.unread import unread_components
 from packlarder.book.validate import validate
 from packlarder.book.wording import closest
@@ -43,7 +45,7 @@ YAML = ".yaml"
 MARKDOWN = ".md"
 ENDS = {YAML: YAML, ".yml": YAML, MARKDOWN: MARKDOWN}
 """How a file's name should end, by how it ends in small letters."""
-FOLDERS = (COMPONENTS_FOLDER, DISHES_FOLDER, BATCHES_FOLDER, DRAWS_FOLDER, PAGES_FOLDER)
+FOLDERS = (COMPONENTS_FOLDER, DISHES_FOLDER, BATCHES_FOLDER, DRAWS_FOLDER, TRIPS_FOLDER, PAGES_FOLDER)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,6 +70,7 @@ def read_book(files: Mapping[str, bytes], lost: Iterable[str] = ()) -> ReadBook:
     faults += files_called_alike(DISHES_FOLDER, dishes)
     runs = _folder(DryingRun, BATCHES_FOLDER, files, faults)
     draws = _folder(Draws, DRAWS_FOLDER, files, faults)
+    trips = _folder(Trip, TRIPS_FOLDER, files, faults)
     pages = _pages(files, faults)
     faults += _strays(files)
     if household is None:
@@ -81,6 +84,7 @@ def read_book(files: Mapping[str, bytes], lost: Iterable[str] = ()) -> ReadBook:
         dishes=MappingProxyType(dishes),
         runs=MappingProxyType(runs),
         draws=MappingProxyType(draws),
+        trips=MappingProxyType(trips),
         pages=MappingProxyType(pages),
     )
     faults += _kitchen(household)

@@ -26,6 +26,7 @@ from packlarder.book.drying_run import DryingRun
 from packlarder.book.household import Household
 from packlarder.book.own_food import OwnFoods
 from packlarder.book.step import Verb
+from packlarder.book.trip import Trip
 from packlarder.figures.allergens import ALLERGENS, Allergen, allergens_meant
 from packlarder.figures.foods import FOODS
 from packlarder.measure import Quantity, written
@@ -35,7 +36,9 @@ SCHEMA_FOLDER = ".schema"
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
-FILES: Mapping[str, tuple[type[Household | OwnFoods | Component | Dish | DryingRun | Draws], str]] = MappingProxyType(
+FileModel: TypeAlias = Household | OwnFoods | Component | Dish | DryingRun | Draws | Trip
+"""What a file of a book is read as."""
+FILES: Mapping[str, tuple[type[FileModel], str]] = MappingProxyType(
     {
         "book.json": (Household, "book.yaml: the book and its kitchen"),
         "foods.json": (OwnFoods, "foods.yaml: foods of your own"),
@@ -43,11 +46,14 @@ FILES: Mapping[str, tuple[type[Household | OwnFoods | Component | Dish | DryingR
         "dish.json": (Dish, "dishes/*.yaml: a dish"),
         "batch.json": (DryingRun, "batches/*.yaml: a drying run"),
         "draws.json": (Draws, "draws/*.yaml: what was drawn on one day"),
+        "trip.json": (Trip, "trips/*.yaml: a trip"),
     }
 )
 """The schemas by the names of their files: what each is made from, and its title."""
 
-ALONE: Mapping[str, str] = MappingProxyType({"PartDetail": "take", "Pack": "holds"})
+ALONE: Mapping[str, str] = MappingProxyType(
+    {"PartDetail": "take", "Pack": "holds", "MealDetail": "dish", "WaterContainer": "holds"}
+)
 """Models that may be written as the value of one of their keys alone: `60 g` for `{take: 60 g}`."""
 
 ONE_OF: Mapping[str, tuple[str, ...]] = MappingProxyType(
@@ -59,6 +65,8 @@ NAMES: Mapping[tuple[str, str], tuple[str, ...]] = MappingProxyType(
     {
         ("Component", "made of"): ("food", "component"),
         ("Dish", "stove"): ("stove",),
+        ("MealDetail", "pot"): ("pot",),
+        ("MealDetail", "stove"): ("stove",),
         ("Dish", "pot"): ("pot",),
         ("DryingRun", "dryer"): ("dryer",),
         ("Filled", "in"): ("container",),
@@ -66,6 +74,9 @@ NAMES: Mapping[tuple[str, str], tuple[str, ...]] = MappingProxyType(
         ("Household", "booklet measure"): ("measure",),
         ("Pack", "holds"): ("component",),
         ("Step", "pot"): ("pot",),
+        ("Trip", "drinks"): ("dish",),
+        ("Trip", "pots"): ("pot",),
+        ("Trip", "stoves"): ("stove",),
         ("UsualConditions", "stove"): ("stove",),
         ("UsualConditions", "pot"): ("pot",),
     }
@@ -130,10 +141,12 @@ def _names(book: Book | None) -> Names:
         return MappingProxyType({"food": foods})
     own = {id: food.name for id, food in book.foods.items()}
     components = {id: component.name for id, component in book.components.items()}
+    dishes = {id: dish.name for id, dish in book.dishes.items()}
     return MappingProxyType(
         {
             "food": (*own.values(), *own, *foods),
             "component": (*components.values(), *components),
+            "dish": (*dishes.values(), *dishes),
             "stove": tuple(book.household.stoves),
             "pot": tuple(book.household.pots),
             "measure": tuple(book.household.measures),

@@ -40,17 +40,22 @@ class Swap(Protocol):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Share:
-    """Some dishes and drying runs of a book, and the steps that every process takes with its own."""
+    """Some dishes and drying runs of a book, and the steps that every process takes with its own.
+
+    The one that `leads` works out the trips as well.
+    """
 
     found: BookRead
     components: CheckedComponents
     ids: Sequence[str]
     runs: Sequence[str] = ()
+    leads: bool = False
 
     def check(self, swap: Swap) -> CheckedBook:
         """Check the dishes, and put the book together."""
         own = check_dishes(self.components, self.ids)
-        return whole_book(self.components, own.dishes, swap(own.faults))
+        trips_on = self.found.day if self.leads else None
+        return whole_book(self.components, own.dishes, swap(own.faults), trips_on=trips_on)
 
     def sheet(self, swap: Swap, checked: CheckedBook, downloads: "tuple[Download, ...]") -> "BookSheet":
         """Take the dishes into the indexes, and make the sheet of the book."""
@@ -118,7 +123,8 @@ def work_together(
         import packlarder.sheets.book  # noqa: F401 - see above
     components = check_components(found.book, found.day)
     own, *others = (
-        Share(found=found, components=components, ids=ids, runs=runs) for ids, runs in _dealt(found.book, writes=writes)
+        Share(found=found, components=components, ids=ids, runs=runs, leads=at == 0)
+        for at, (ids, runs) in enumerate(_dealt(found.book, writes=writes))
     )
     mates: list[Mate] = []
     with _dismissing(mates):

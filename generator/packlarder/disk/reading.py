@@ -23,6 +23,7 @@ SUFFIXES: Mapping[str, tuple[str, ...]] = {
     "dishes": (".yaml", ".yml"),
     "batches": (".yaml", ".yml"),
     "draws": (".yaml", ".yml"),
+    "trips": (".yaml", ".yml"),
     "pages": (".md",),
     "photos": (".jpg", ".jpeg", ".png", ".webp"),
 }

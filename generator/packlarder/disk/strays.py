@@ -9,10 +9,10 @@ from packlarder.faults import Fault, Place, Severity
 
 HIDDEN = "."
 YAML = (".yaml", ".yml")
-READ = {"components": ".yaml", "dishes": ".yaml", "batches": ".yaml", "draws": ".yaml", "pages": ".md"}
+READ = {**dict.fromkeys(("components", "dishes", "batches", "draws", "trips"), ".yaml"), "pages": ".md"}
 """The folders of texts, and how the names of their files end."""
-QUIET_FOLDERS = frozenset({"components", "dishes", "pages", "photos", "batches", "draws", "trips"})
-"""Folders that are read, or that other versions of the format read."""
+QUIET_FOLDERS = frozenset({*READ, "photos"})
+"""Folders that are read."""
 BOOK_FILE = "book.yaml"
 """A folder that holds it is another book."""
 PHOTOS = (".jpg", ".jpeg", ".png", ".webp")

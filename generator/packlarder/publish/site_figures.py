@@ -47,7 +47,7 @@ class PageFigures:
     every text of it, once, by row; the script shows one of them and works out nothing.
     """
 
-    def __init__(self, *, system: System, usual: int = 0, servings: tuple[int, ...] = (1,)) -> None:
+    def __init__(self, *, system: System, usual: int = 0, servings: tuple[float, ...] = (1,)) -> None:
         """Start a page that shows `servings[usual]` in one system of units."""
         self._us = system is System.US
         self._system = system
@@ -174,7 +174,7 @@ class PageFigures:
 
 
 @kept
-def counts(servings: tuple[int, ...], *, one: str, many: str) -> Printed:
+def counts(servings: tuple[float, ...], *, one: str, many: str) -> Printed:
     """Print the number of servings in words: `for 1 serving`, `for {n} servings`."""
     texts = tuple(one if count == 1 else many.replace("{n}", str(count)) for count in servings)
     return Printed(texts, texts)

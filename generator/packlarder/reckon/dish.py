@@ -43,17 +43,17 @@ def usual_conditions(household: Household) -> Conditions:
     )
 
 
-def work_out(plan: DishPlan, servings: int, conditions: Conditions, fuel_margin: float) -> DishSums:
+def work_out(plan: DishPlan, servings: float, conditions: Conditions, fuel_margin: float) -> DishSums:
     """Work out a dish for a number of servings. Food grows with servings; minutes, boil-off and fixed parts do not."""
     return _for_servings(settle(plan, conditions), servings, fuel_margin)
 
 
-def work_out_each(kept: Settled, servings: Sequence[int], fuel_margin: float) -> tuple[DishSums, ...]:
+def work_out_each(kept: Settled, servings: Sequence[float], fuel_margin: float) -> tuple[DishSums, ...]:
     """Work out a dish for each of several numbers of servings; what does not hang on them was settled before."""
     return tuple([_for_servings(kept, number, fuel_margin) for number in servings])
 
 
-def _for_servings(kept: Settled, servings: int, fuel_margin: float) -> DishSums:
+def _for_servings(kept: Settled, servings: float, fuel_margin: float) -> DishSums:
     plan = kept.plan
     scale = servings / plan.model.serves
     waters = part_waters(kept.parts, scale)
@@ -81,7 +81,7 @@ def _for_servings(kept: Settled, servings: int, fuel_margin: float) -> DishSums:
     )
 
 
-def _step_sums(kept: Settled, waters: PartWaters, ledger: Ledger, servings: int) -> tuple[StepSums, ...]:
+def _step_sums(kept: Settled, waters: PartWaters, ledger: Ledger, servings: float) -> tuple[StepSums, ...]:
     """Go through the steps with the clock in hand; what food does by itself leaves the cook free for the next."""
     free_min = 0.0
     steps: list[StepSums] = []
@@ -101,7 +101,7 @@ def _step_sums(kept: Settled, waters: PartWaters, ledger: Ledger, servings: int)
         done_min = start_min + (boil_up_min + hand_min + cook_min)
         end_min = done_min + wait_min
         free_min = end_min if keeps_cook else done_min
-        steeped_c = flame.steeped_c(plan, step, waters, wait_min, conditions, servings) if steeps else None
+        steeped_c = flame.steeped_c(plan, step, waters, wait_min, conditions, math.ceil(servings)) if steeps else None
         steps.append(StepSums(start_min, end_min, boil_up_min, cook_min, wait_min, *water, heat_kj, steeped_c))
     return tuple(steps)
 

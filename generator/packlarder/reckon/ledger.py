@@ -1,5 +1,6 @@
 """The water of a dish, step by step: what is poured, what the pot gets back, what boils off, where each drop ends."""
 
+import math
 from collections.abc import Sequence
 from enum import Enum
 from typing import NamedTuple
@@ -88,7 +89,7 @@ class Ledger(NamedTuple):
     short: Sequence[int]
 
 
-def keep_ledger(waters: PartWaters, servings: int, scale: float, steady: Sequence[Steady]) -> Ledger:
+def keep_ledger(waters: PartWaters, servings: float, scale: float, steady: Sequence[Steady]) -> Ledger:
     """Follow the water through the steps; `steady[i]` is of step i, servings are `scale` times the written ones."""
     desk = _Desk(waters, servings, scale)
     steps = tuple(map(desk.entered, steady))
@@ -112,9 +113,9 @@ class _Desk:
     was drained for the next pot to be used.
     """
 
-    def __init__(self, waters: PartWaters, servings: int, scale: float) -> None:
+    def __init__(self, waters: PartWaters, servings: float, scale: float) -> None:
         self.waters = waters
-        self.servings = servings
+        self.heaters = math.ceil(servings)
         self.scale = scale
         self.absorbed = waters.absorbed_ml.copy()
         self.soaking: dict[int, float] = {}
@@ -135,7 +136,7 @@ class _Desk:
             return self._given(steady)
         if entry is _DRAINS:
             return self._drained(steady.step.fate or Fate.AWAY)
-        into_heaters = HEATER_WATER.value * self.servings
+        into_heaters = HEATER_WATER.value * self.heaters
         self.in_heaters += into_heaters
         return StepWater(heater_ml=into_heaters)
 

@@ -280,13 +280,13 @@ class HeatSums(NamedTuple):
 
 
 class DishSums(NamedTuple):
-    """A dish worked out for one number of servings under given conditions.
+    """A dish worked out for one number of servings under given conditions; on a trip that need not be a whole number.
 
     `weight_g` is the total of its parts' weights as they are printed, so that they add up. `incomplete` names nutrients
     for which some part's figure is not known.
     """
 
-    servings: int
+    servings: float
     conditions: Conditions
     parts: tuple[PartSums, ...]
     steps: tuple[StepSums, ...]

@@ -45,7 +45,7 @@ class Feeds(NamedTuple):
     steady: tuple[float, ...] | None
     incomplete: frozenset[str]
 
-    def per_serving(self, servings: int) -> Nutrients:
+    def per_serving(self, servings: float) -> Nutrients:
         """Give what one serving feeds of what is known."""
         if self.steady is None:
             return self.growing

@@ -14,6 +14,7 @@ from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
 from packlarder.safety.store_case import LarderCase, RunCase
 from packlarder.safety.texts import FIRST_LANGUAGE, RuleText, texts_in
+from packlarder.safety.trip_case import TripCase
 
 Hits: TypeAlias = Iterable[Hit]
 
@@ -34,6 +35,7 @@ class Subject(StrEnum):
     DISH = "dish"
     RUN = "drying run"
     LARDER = "larder"
+    TRIP = "trip"
 
 
 class Shows(StrEnum):
@@ -122,11 +124,19 @@ class LarderRule(Rule):
     check: Callable[[LarderCase], Hits]
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TripRule(Rule):
+    """A rule about a trip."""
+
+    check: Callable[[TripCase], Hits]
+
+
 _SUBJECTS: tuple[tuple[type[Rule], Subject], ...] = (
     (ComponentRule, Subject.COMPONENT),
     (DishRule, Subject.DISH),
     (RunRule, Subject.RUN),
     (LarderRule, Subject.LARDER),
+    (TripRule, Subject.TRIP),
 )
 
 

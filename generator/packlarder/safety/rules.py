@@ -7,11 +7,13 @@ from packlarder.faults import Fault, Severity
 from packlarder.reckon.batch_records import RunSums
 from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.records import ComponentSums, DishSums
+from packlarder.reckon.trip.records import TripSums
 from packlarder.safety import beans_and_grains, cooking, drying, field, people, raw, sachets, store, water
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
-from packlarder.safety.rule import ComponentRule, DishRule, Finding, LarderRule, Rule, RunRule, Shows
+from packlarder.safety.rule import ComponentRule, DishRule, Finding, LarderRule, Rule, RunRule, Shows, TripRule
 from packlarder.safety.store_case import LarderCase, RunCase
+from packlarder.safety.trip_case import TripCase
 
 RULES: tuple[Rule, ...] = (
     *raw.RULES,
@@ -31,6 +33,7 @@ _OF_DISHES = tuple(rule for rule in RULES if isinstance(rule, DishRule))
 _WITHOUT_RAW = tuple(rule for rule in _OF_DISHES if not rule.of_raw)
 _OF_RUNS = tuple(rule for rule in RULES if isinstance(rule, RunRule))
 _OF_THE_LARDER = tuple(rule for rule in RULES if isinstance(rule, LarderRule))
+_OF_TRIPS = tuple(rule for rule in RULES if isinstance(rule, TripRule))
 
 
 def check_component(sums: ComponentSums, household: Household) -> tuple[Finding, ...]:
@@ -58,6 +61,12 @@ def check_larder(larder: LarderSums, household: Household) -> tuple[Finding, ...
     """Hold what stands in the larder against the rules."""
     case = LarderCase(larder, household)
     return tuple(_finding(rule, hit) for rule in _OF_THE_LARDER for hit in rule.check(case))
+
+
+def check_trip(sums: TripSums, household: Household) -> tuple[Finding, ...]:
+    """Hold a trip against the rules."""
+    case = TripCase(sums, household)
+    return tuple(_finding(rule, hit) for rule in _OF_TRIPS for hit in rule.check(case))
 
 
 def check_larger(case: DishCase, each: Iterable[DishSums]) -> tuple[Finding, ...]:

@@ -18,10 +18,12 @@ from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
 from packlarder.reckon.settled import Settled, settle
 from packlarder.reckon.store import StoreSums, reckon_store
+from packlarder.reckon.trip.records import TripSums
+from packlarder.reckon.trip.trip import reckon_trips
 from packlarder.reckon.water_slips import component_slips, water_slips
 from packlarder.safety.case import DishCase
 from packlarder.safety.rule import Finding
-from packlarder.safety.rules import check_component, check_dish, check_larder, check_run, faults_of
+from packlarder.safety.rules import check_component, check_dish, check_larder, check_run, check_trip, faults_of
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -76,6 +78,25 @@ class CheckedDishes:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class CheckedTrip:
+    """A trip with its sums, and what the rules found."""
+
+    sums: TripSums
+    findings: tuple[Finding, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckedTrips:
+    """The trips that could be worked out, by id, and what is wrong with all of them, by themselves and by the rules."""
+
+    trips: Mapping[str, CheckedTrip]
+    faults: tuple[Fault, ...]
+
+
+NO_TRIPS = CheckedTrips(trips=MappingProxyType({}), faults=())
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class CheckedBook:
     """A book with its sums at the usual servings, what the rules found, and all that is wrong. Mappings go by id.
 
@@ -87,6 +108,7 @@ class CheckedBook:
     components: Mapping[str, ComponentSums]
     component_findings: Mapping[str, tuple[Finding, ...]]
     dishes: Mapping[str, CheckedDish]
+    trips: Mapping[str, CheckedTrip]
     faults: tuple[Fault, ...]
 
 
@@ -94,7 +116,7 @@ def check_book(book: Book, on: date) -> CheckedBook:
     """Work out everything in a book for a day and hold it against the rules."""
     components = check_components(book, on)
     checked = check_dishes(components, book.dishes)
-    return whole_book(components, checked.dishes, checked.faults)
+    return whole_book(components, checked.dishes, checked.faults, trips_on=on)
 
 
 def check_components(book: Book, on: date) -> CheckedComponents:
@@ -145,30 +167,53 @@ def check_dishes(components: CheckedComponents, ids: Iterable[str]) -> CheckedDi
     return CheckedDishes(dishes=dishes, faults=faults)
 
 
+def check_trips(components: CheckedComponents, dishes: Mapping[str, CheckedDish], on: date) -> CheckedTrips:
+    """Work out the trips of a book and hold them against the rules. `dishes` may lack what could not be planned."""
+    if not components.book.trips:
+        return NO_TRIPS
+    household = components.book.household
+
+    def plan_of(id: str) -> DishPlan | None:
+        return dishes[id].plan if id in dishes else None
+
+    found = reckon_trips(components.book, components.sums, plan_of, components.store.larder, on)
+    checked = {id: CheckedTrip(sums=sums, findings=check_trip(sums, household)) for id, sums in found.trips.items()}
+    told = (fault for one in checked.values() for fault in faults_of(one.findings))
+    return CheckedTrips(trips=MappingProxyType(checked), faults=(*found.faults, *told))
+
+
 def whole_book(
-    components: CheckedComponents, dishes: Mapping[str, CheckedDish], faults: Mapping[str, DishFaults]
+    components: CheckedComponents,
+    dishes: Mapping[str, CheckedDish],
+    faults: Mapping[str, DishFaults],
+    *,
+    trips_on: date | None,
 ) -> CheckedBook:
-    """Put a book together when the faults of all its dishes are known.
+    """Put a book together when the faults of all its dishes are known, and work out its trips for a day, if one is named.
 
     A dish that is not among `dishes`, but could be worked out, is made when somebody asks for it.
     """
     told = [faults[id] for id in components.book.dishes]
+    all_dishes = Kept(
+        [id for id in components.book.dishes if faults[id].planned],
+        lambda id: check_dishes(components, (id,)).dishes[id],
+        made=dishes,
+    )
+    trips = NO_TRIPS if trips_on is None else check_trips(components, all_dishes, trips_on)
     return CheckedBook(
         book=components.book,
         store=components.store,
         components=components.sums,
         component_findings=MappingProxyType(components.findings),
-        dishes=Kept(
-            [id for id in components.book.dishes if faults[id].planned],
-            lambda id: check_dishes(components, (id,)).dishes[id],
-            made=dishes,
-        ),
+        dishes=all_dishes,
+        trips=trips.trips,
         faults=(
             *components.slips,
             *(fault for one in told for fault in one.slips),
             *(fault for findings in components.findings.values() for fault in faults_of(findings)),
             *(fault for one in told for fault in one.against_rules),
             *components.store.faults,
+            *trips.faults,
         ),
     )
 

@@ -123,7 +123,7 @@ class DishData(TypedDict):
 
     dish: str
     name: str
-    servings: int
+    servings: float
     edition: str
     day: str
     parts: list[Part]

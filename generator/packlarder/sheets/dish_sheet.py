@@ -118,7 +118,7 @@ class DishSheet:
     meal: str
     method: str
     about: str
-    servings: tuple[int, ...]
+    servings: tuple[float, ...]
     usual: int
     strip: tuple[Reading, ...]
     raw_parts: tuple[str, ...]

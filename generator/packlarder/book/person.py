@@ -1,0 +1,96 @@
+"""Who goes on a trip: appetite, age, what they avoid, what they carry."""
+
+from typing import Annotated
+
+from pydantic import BeforeValidator, GetCoreSchemaHandler, WithJsonSchema, model_validator
+from pydantic_core import CoreSchema
+
+from packlarder.book.base import BookModel, slip
+from packlarder.book.defaults import known
+from packlarder.book.fields import Text, Written, YesNo, whole_between
+from packlarder.book.limits import Appetite, Burden, DayWater
+from packlarder.book.names import as_list
+from packlarder.book.pair import pair_schema
+from packlarder.book.wording import closest
+from packlarder.figures.allergens import Allergen, allergens_meant
+
+OLDEST = 120
+INFANT_BELOW_YEARS = 1
+"""Below this age a person is an infant, counted in whole years."""
+
+
+def _avoided(text: str) -> tuple[Allergen, ...]:
+    """Read what somebody avoids; a word that can mean several allergens means all of them."""
+    meant = allergens_meant(text)
+    if meant:
+        return meant
+    close = closest(text, list(Allergen))
+    hint = f'did you mean "{close}"? ' if close else ""
+    raise slip("unknown-allergen", f'no allergen is called "{text}"', f"{hint}the words are: {', '.join(Allergen)}")
+
+
+AvoidedWord = Annotated[tuple[Allergen, ...], Written(_avoided, tuple, {"type": "string", "x-names": "allergen"})]
+"""An allergen in a plain word, and all that the word can mean."""
+_WORD = {"type": "string", "x-names": "allergen"}
+Avoided = Annotated[
+    tuple[AvoidedWord, ...],
+    BeforeValidator(as_list),
+    WithJsonSchema({"anyOf": [_WORD, {"type": "array", "items": _WORD}]}),
+]
+"""One allergen that somebody avoids, or several in brackets."""
+Age = Annotated[int, whole_between(0, OLDEST)]
+"""Whole years; 0 for an infant."""
+
+
+class PersonDetail(BookModel):
+    """What matters of somebody who comes along."""
+
+    appetite: Appetite = known("100 %")
+    """how much of a serving they eat: `120 %`"""
+    age: Age | None = None
+    """their age in whole years, 0 for an infant; left out, grown up"""
+    avoids: Avoided = ()
+    """allergens they must not eat: `[tree nuts, peanut]`"""
+    at_risk: YesNo = False
+    """whether germs harm them more than others: pregnant, old, very young, with a weak immune system"""
+    carries: Burden | None = None
+    """their share of the load, beside 100 % for others; left out, 100 %, and nothing for the youngest"""
+    drinks: DayWater | None = None
+    """what they drink in a day, if not what the trip says"""
+
+    @property
+    def infant(self) -> bool:
+        """Tell whether it is an infant."""
+        return self.age is not None and self.age < INFANT_BELOW_YEARS
+
+    @property
+    def avoided(self) -> tuple[Allergen, ...]:
+        """Give every allergen they avoid, once each."""
+        return tuple(dict.fromkeys(one for meant in self.avoids for one in meant))
+
+    @model_validator(mode="before")
+    @classmethod
+    def _nothing_to_say(cls, value: object) -> object:
+        return {} if value is None else value
+
+
+class Person:
+    """Somebody who comes along; `name` is as the author wrote it."""
+
+    __slots__ = ("detail", "name")
+
+    def __init__(self, name: str, detail: PersonDetail) -> None:
+        self.name = name
+        self.detail = detail
+
+    @classmethod
+    def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
+        """Read a bare name, or `name: {...}`, one to an item."""
+        return pair_schema(Text, PersonDetail, handler, make=cls, example="{appetite: 120 %}")
+
+
+def with_bare_names(value: object) -> object:
+    """Take a name alone in a list of people for somebody of whom there is nothing to say."""
+    if not isinstance(value, list):
+        return value
+    return [{one: {}} if isinstance(one, str) else one for one in value]

@@ -1,0 +1,113 @@
+"""A dish as it is cooked on a trip: on the stove and in the pots that come along, at the stop's height and weather."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from types import MappingProxyType
+
+from packlarder.book.bring_back import Warmth
+from packlarder.book.household import Household, Pot
+from packlarder.book.stop import Fills, MealDetail, Stop
+from packlarder.book.trip import Trip
+from packlarder.faults import Fault, Place
+from packlarder.figures.stoves import STOVES
+from packlarder.figures.verbs import VERBS
+from packlarder.reckon.ledger import bowl_warmth
+from packlarder.reckon.records import Conditions, DishPlan, PlannedStep
+from packlarder.reckon.settled import Settled, settle
+from packlarder.reckon.trip.slips import left_at_home
+
+MELTED_C = 0.0
+"""How warm water is that snow has just become."""
+
+
+def conditions_at(stop: Stop, household: Household) -> Conditions:
+    """Give the conditions of a stop; what it does not say is as in the household's usual ones."""
+    usual = household.usual_conditions
+    water = stop.water or usual.water
+    return Conditions(
+        height_m=(stop.height or usual.height).base,
+        air_c=(stop.air or usual.air).base,
+        water_c=MELTED_C if stop.fills is Fills.SNOW and stop.water is None else water.base,
+        heater_water_carried=stop.other_water is None,
+    )
+
+
+def hardest(conditions: "list[Conditions]") -> Conditions:
+    """Give the worst of several conditions together: the highest, the coldest, all water carried."""
+    return Conditions(
+        height_m=max(one.height_m for one in conditions),
+        air_c=min(one.air_c for one in conditions),
+        water_c=min(one.water_c for one in conditions),
+        heater_water_carried=True,
+    )
+
+
+def at_camp(
+    plan: DishPlan, trip: Trip, detail: MealDetail, household: Household, place: Place
+) -> tuple[DishPlan, tuple[Fault, ...]]:
+    """Give a dish on a stove and in pots that come along, and what of them stays at home and can not be spared.
+
+    The line of the meal decides, then the dish, then the first of those along.
+    """
+    faults: list[Fault] = []
+    stove = _stove(plan, trip, detail, household, place, faults)
+    pots = MappingProxyType({name: household.pots[name] for name in trip.pots if name in household.pots})
+    if not pots:
+        return plan, tuple(faults)
+    spare_pot = detail.pot or plan.pot_name
+    main = spare_pot if spare_pot in pots else next(iter(pots))
+    steps = tuple([_in_a_pot(step, plan, pots, detail.pot, place, faults) for step in plan.steps])
+    return (
+        replace(plan, stove_name=stove, stove=household.stoves[stove], steps=steps, pot_name=main, pots=pots),
+        tuple(dict.fromkeys(faults)),
+    )
+
+
+def wants_stove(plan: DishPlan) -> bool:
+    """Tell whether a dish wants the stove, for food or for hot water."""
+    return any(_hot(plan, step) for step in plan.steps)
+
+
+def _hot(plan: DishPlan, step: PlannedStep) -> bool:
+    if step.verb is None or step.heater:
+        return False
+    does = VERBS[step.verb]
+    return does.on_stove or (does.gives_water and bowl_warmth(plan, step) is not Warmth.COLD)
+
+
+def _stove(
+    plan: DishPlan, trip: Trip, detail: MealDetail, household: Household, place: Place, faults: list[Fault]
+) -> str:
+    along = [name for name in trip.stoves if name in household.stoves]
+    if detail.stove and detail.stove not in along and detail.stove in household.stoves:
+        faults.append(left_at_home("stove", detail.stove, plan.model.name, along, "stoves", place.at("stove")))
+    for wanted in (detail.stove, plan.model.stove):
+        if wanted in along:
+            return wanted
+    return along[0] if along else plan.stove_name
+
+
+def _in_a_pot(
+    step: PlannedStep, plan: DishPlan, pots: Mapping[str, Pot], instead: str, place: Place, faults: list[Fault]
+) -> PlannedStep:
+    """Put a step into a pot that comes along; it is missed only where the step stands on the flame."""
+    if step.pot in pots:
+        return step
+    if instead in pots:
+        return replace(step, pot=instead)
+    if step.verb is not None and VERBS[step.verb].on_stove and not step.heater:
+        faults.append(left_at_home("pot", step.pot, plan.model.name, pots, "pots", place))
+    return replace(step, pot=next(iter(pots)))
+
+
+def settled_at(plan: DishPlan, conditions: Conditions, *, windy: bool) -> Settled:
+    """Work out what of a dish does not hang on who eats it; in wind less of the heat reaches the pot.
+
+    How much less is the spread of the table of stoves: the least that was found of a type, beside its usual figure.
+    """
+    settled = settle(plan, conditions)
+    if not windy:
+        return settled
+    figure = STOVES[plan.stove.kind].efficiency
+    least = figure.value if figure.low is None else figure.low
+    return settled._replace(efficiency=settled.efficiency * least / figure.value)

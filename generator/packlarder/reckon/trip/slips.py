@@ -1,0 +1,84 @@
+"""Slips in a trip: dishes, people, stoves and pots that there are not, and meals out of order."""
+
+from collections.abc import Iterable
+
+from packlarder.book.book import DISHES_FOLDER, Book, dish_place, spoken
+from packlarder.book.trip import Trip
+from packlarder.faults import Fault, Place, Severity
+from packlarder.reckon.meant import did_you_mean
+
+
+def unknown_dish(book: Book, name: str, place: Place) -> list[Fault]:
+    """Say that no dish is called so; nothing of one whose file could not be read: that is told there."""
+    if dish_place(spoken(name).replace(" ", "-")).file in book.unread:
+        return []
+    hint = did_you_mean(name, [one.name.lower() for one in book.dishes.values()])
+    message = f'no dish is called "{name}"'
+    return [Fault(place=place, code="unknown-dish", message=message, help=f"{hint}dishes live in {DISHES_FOLDER}/")]
+
+
+def unknown_person(name: str, trip: Trip, place: Place) -> Fault:
+    """Say that nobody who comes along is called so."""
+    known = [person.name for person in trip.people]
+    message = f'nobody on this trip is called "{name}"'
+    return Fault(
+        place=place, code="unknown-person", message=message, help=f"{did_you_mean(name, known)}{_along(known)}"
+    )
+
+
+def unknown_kit(what: str, name: str, known: Iterable[str], place: Place) -> Fault:
+    """Say that the household has no such stove or pot."""
+    names = list(known)
+    message = f'no {what} is called "{name}"'
+    help = f"{did_you_mean(name, names)}book.yaml knows: {', '.join(names)}"
+    return Fault(place=place, code=f"unknown-{what}", message=message, help=help)
+
+
+def left_at_home(what: str, name: str, dish: str, along: Iterable[str], key: str, place: Place) -> Fault:
+    """Say that a dish wants a stove or a pot that does not come along."""
+    return Fault(
+        place=place,
+        code=f"{what}-at-home",
+        message=f'{dish} wants the {what} "{name}", which does not come along',
+        help=f"add it to `{key}`, or name another with `{what}:` in this line; along are: {', '.join(along)}",
+    )
+
+
+def comes_after(place: Place, day: int, next_place: str, next_day: int) -> Fault:
+    """Say that the meals of a stop reach beyond the day on which the next one is reached."""
+    return Fault(
+        place=place,
+        code="out-of-order",
+        message=f"this meal falls on day {day}, and {next_place} is reached on day {next_day}",
+        help="a breakfast after a supper is the next morning's: order the meals, or move the next stop's `day`",
+    )
+
+
+def nobody_eats(place: Place) -> Fault:
+    """Say that a dish is for people who eat nothing."""
+    return Fault(
+        place=place,
+        code="nobody-eats",
+        message="nobody with any appetite eats this",
+        help="say `for` whom it is, or take the line out",
+        severity=Severity.WARNING,
+    )
+
+
+def cooked_on_the_move(name: str, place: Place) -> Fault:
+    """Say that food must be cooked and is eaten from the bag."""
+    return Fault(
+        place=place,
+        code="not-ready",
+        message=f"{name} must be cooked, and is eaten from the bag here",
+        help="take something that is ready to eat, or make it a meal at a stop",
+    )
+
+
+def not_weighed(what: str, missing: str, place: Place) -> Fault:
+    """Say that an amount can not be turned into grams."""
+    return Fault(place=place, code="not-convertible", message=f"{what} is not known", help=missing)
+
+
+def _along(known: Iterable[str]) -> str:
+    return f"along are: {', '.join(known)}"
