@@ -1,7 +1,8 @@
 """Trips worked out by the real reader and the real sums, from YAML texts that stand in the test.
 
 Kitchen and store are those of `book_of` and `store_of`. Dishes are round: two people eat two servings of each, so a
-meal weighs what its text says. Stew 120 g and 2 g of salt; omelette 60 g (RAW) and 9 g of oil; pasta 200 g; rice 160 g.
+meal weighs what its text says. Stew 120 g and 2 g of salt; omelette 60 g (RAW) and 9 g of oil; pasta 200 g; rice 160 g;
+pancakes 200 g of batter (RAW), a mix of a quarter egg powder, a quarter milk powder and half flour.
 """
 
 from collections.abc import Mapping
@@ -52,9 +53,20 @@ DISHES: Mapping[str, str] = {
         meal="breakfast",
     ),
     "pasta": dish_text("pasta: 100 g each", steps="{boil: pasta, in: 800 mL, for: 10 min}"),
+    "pancakes": dish_text("batter: 100 g each", steps="mix: batter; {fry: batter, for: 10 min, to: 71 °C}"),
     "rice": dish_text("rice: 80 g each", steps="moisten: rice", meal="lunch"),
 }
 """Dishes that a trip may name without writing them out; `name` is filled in."""
+COMPONENTS: Mapping[str, str] = {
+    "batter": """\
+        made of: [{egg powder: 50 g}, {milk powder: 50 g}, {"flour, wheat, white": 100 g}]
+        contains: [egg, milk, wheat]
+        form: powder
+        bring back: {mix: 100 g, with: 150 mL cold water}
+        """,
+    "raisins": "was: raisins, seedless\ncontains: []\ndried: bought dry\nform: berries",
+}
+"""What a trip may name beside the components of `book_of.LARDER`: a mix, and something that is ready to eat."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -129,7 +141,7 @@ def trips_of(
     """
     kept = f"larder:\n{indent(dedent(larder), '  ')}\n" if larder else ""
     run_ids = [RUN, *(f"{RUN}-{number}" for number in range(2, len(runs) + 1))]
-    files = {"book.yaml": f"{KITCHEN}{store}{kept}".encode(), **component_files(components or {})}
+    files = {"book.yaml": f"{KITCHEN}{store}{kept}".encode(), **component_files({**COMPONENTS, **(components or {})})}
     files |= {f"batches/{id}.yaml": run.encode() for id, run in zip(run_ids, runs, strict=False)}
     files |= {f"draws/{number:03}.yaml": text.encode() for number, text in enumerate(draws)}
     files |= {f"dishes/{id}.yaml": _named(id, text) for id, text in {**DISHES, **(dishes or {})}.items()}
