@@ -5,6 +5,7 @@ from dataclasses import fields, is_dataclass
 
 from packlarder.figures import (
     air_and_water,
+    before_a_trip,
     cooking,
     dryness,
     fuels,
@@ -17,7 +18,7 @@ from packlarder.figures import (
 )
 from packlarder.figures.figure import Figure
 
-_ROOMS = (units, air_and_water, fuels, stoves, cooking, margins, hands, verbs, soaking, dryness)
+_ROOMS = (units, air_and_water, fuels, stoves, cooking, margins, hands, verbs, soaking, dryness, before_a_trip)
 
 
 def all_figures() -> tuple[Figure, ...]:

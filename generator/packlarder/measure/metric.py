@@ -25,9 +25,9 @@ def in_grams(grams: float, rounding: Rounding = NEAREST) -> str:
     return _grams_or_kilograms(count * step, kilograms_from=1000)
 
 
-def kitchen_grams(grams: float) -> float:
+def kitchen_grams(grams: float, rounding: Rounding = NEAREST) -> float:
     """Round a weight to what `in_grams` prints, so that a total of printed weights can be printed."""
-    count, step = on_ladder(grams, _GRAMS, NEAREST)
+    count, step = on_ladder(grams, _GRAMS, rounding)
     return count * step
 
 

@@ -1,29 +1,39 @@
-"""What a trip takes from the larder and what must still be got: other forms, packs, fills, shortfalls, the plan."""
+"""What a trip takes from the larder and what must still be got: other forms, packs, fills, shortfalls, the plan.
 
-from collections.abc import Mapping
-from datetime import date
+reserve (stand_in, shelf) -> packing (bearers) -> fills -> keeps -> shortfall (chain_back, loads, schedule, tasks)
+"""
 
-from packlarder.book.book import Book
+from dataclasses import replace
+
 from packlarder.faults import Fault
-from packlarder.reckon.larder_records import LarderSums
-from packlarder.reckon.records import ComponentSums
+from packlarder.reckon.trip.fills import fills_of
+from packlarder.reckon.trip.keeps import too_late_for_jars, too_late_for_packs
+from packlarder.reckon.trip.packing import trip_packs
+from packlarder.reckon.trip.pantry import Pantry, packed_on
 from packlarder.reckon.trip.records import PlannedTrip, TripPack
+from packlarder.reckon.trip.reserve import reserve
+from packlarder.reckon.trip.shops import Shops
+from packlarder.reckon.trip.shortfall import work_for
 from packlarder.reckon.trip.stores import Stores
-
-
-class Pantry:
-    """What is left of the larder, and of the dryers' time, while trips take from both one after another."""
-
-    def __init__(self, book: Book, components: Mapping[str, ComponentSums], larder: LarderSums, on: date) -> None:
-        """Take stock; nothing is taken yet."""
-        self.book = book
-        self.components = components
-        self.larder = larder
-        self.on = on
 
 
 def provide(
     planned: PlannedTrip, pantry: Pantry
 ) -> tuple[PlannedTrip, tuple[TripPack, ...], Stores, tuple[Fault, ...]]:
-    """Provide for a trip; give it in the forms that its dishes are cooked in, its packs, its stores, what is wrong."""
-    return planned, (), Stores(), ()
+    """Provide for a trip; give it in the forms that its dishes are cooked in, its packs, its stores, what is wrong.
+
+    What a trip that is gone took was drawn from the larder long ago: it takes nothing any more, and has its packs.
+    """
+    shops = Shops(planned, pantry.book)
+    if planned.gone:
+        return planned, trip_packs(planned, shops), Stores(), ()
+    trip, taken = reserve(planned, shops, pantry)
+    expired = too_late_for_jars(taken, pantry)
+    packs = trip_packs(trip, shops)
+    faults = [*too_late_for_packs(trip, packs, pantry), *expired]
+    pantry.shelf.open(packed_on(trip))
+    fills = fills_of(taken, packs)
+    work = work_for(trip, fills, taken, pantry)
+    stores = Stores(fills=fills, shortfalls=work.shortfalls, loads=work.loads, tasks=work.tasks)
+    trip = replace(trip, gaps=(*trip.gaps, *work.gaps))
+    return trip, packs, stores, (*faults, *work.faults)

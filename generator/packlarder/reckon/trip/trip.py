@@ -10,7 +10,8 @@ from packlarder.faults import Fault
 from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.trip.meals import PlanOf, plan_trip
-from packlarder.reckon.trip.provision import Pantry, provide
+from packlarder.reckon.trip.pantry import Pantry
+from packlarder.reckon.trip.provision import provide
 from packlarder.reckon.trip.records import PlannedTrip, TripSums
 from packlarder.reckon.trip.travel import travel
 

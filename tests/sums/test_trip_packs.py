@@ -1,0 +1,191 @@
+"""The packs of a trip: by meal, tubs for the whole of it, food on the move, bearers; what is bought on the way."""
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from tests.sums.store_of import EGG, RICE, run_of
+from tests.sums.trip_of import DISHES, Travelled, dish_text, one_stop, trip_of
+
+from packlarder.reckon.trip.records import TripPack
+
+RUNS = (run_of(EGG), run_of(RICE))
+FOOD_BY_THE_BAG = "on the move: [milk powder: 30 g each, raisins: 20 g]"
+TWO_TUBS = one_stop("supper: stew", "breakfast: omelette", "supper: stew")
+SALAD = dish_text(
+    "rice: 80 g each",
+    "pasta: 50 g",
+    "milk powder: 10 g",
+    steps="moisten: rice; {stir in: [rice, pasta, milk powder]}",
+    packs=("[rice, [pasta]]", "[milk powder]"),
+)
+
+
+def marks(found: Travelled) -> list[str]:
+    """Give the marks of all packs, in their order."""
+    return [pack.mark for pack in found.trip.packs]
+
+
+def held(pack: TripPack) -> dict[str, float]:
+    """Give what a pack holds of its own."""
+    return {item.called: item.grams for item in pack.items}
+
+
+def in_all(found: Travelled) -> float:
+    """Give what all meals and all food on the move weigh, as printed."""
+    return sum(meal.sums.weight_g for meal in found.trip.meals) + sum(one.dry_g for one in found.trip.on_the_move)
+
+
+def test_a_pack_for_each_of_a_dish() -> None:
+    """Number of the meal, a stop, number of the pack; RAW egg lies apart from milk powder, as its dish has it."""
+    found = trip_of(TWO_TUBS)
+    assert marks(found) == ["T1", "1.1", "T2", "2.1", "2.2", "3.1"]
+    assert held(found.pack("1.1")) == {"Beef": 100, "Onion": 20}
+    assert held(found.pack("2.1")) == {"Egg powder": 50}
+    assert [pack.mark for pack in found.trip.packs if pack.raw] == ["2.1"]
+    assert [(pack.meal, pack.day, pack.on.isoformat()) for pack in found.trip.packs if pack.mark == "2.2"] == [
+        (2, 2, "2027-06-27")
+    ]
+
+
+def test_a_tub_serves_the_whole_trip() -> None:
+    """Salt of two stews lies in one tub, 2 g + 2 g, oil in another: 10 mL weigh 9 g."""
+    found = trip_of(TWO_TUBS)
+    tub = found.pack("T1")
+    assert (tub.called, tub.meal, tub.day, tub.grams) == ("the salt tub", None, 1, 4)
+    assert [(item.grams, item.number) for item in tub.items] == [(2, 1), (2, 3)]
+    assert held(found.pack("T2")) == {"Oil": 9}
+
+
+def test_a_pack_inside_a_pack() -> None:
+    """What lies in another pack is told by it, and goes with its bearer."""
+    found = trip_of(one_stop("supper: salad"), dishes={"salad": SALAD})
+    assert [(pack.mark, pack.inside) for pack in found.trip.packs] == [("1.1", ""), ("1.1.1", "1.1"), ("1.2", "")]
+    assert held(found.pack("1.1")) == {"Rice": 160}
+    assert held(found.pack("1.1.1")) == {"Pasta": 50}
+    assert found.pack("1.1").bearer == found.pack("1.1.1").bearer == "Ada"
+    assert found.pack("1.2").bearer == "Bo"
+
+
+def test_food_on_the_move_is_packed_by_day() -> None:
+    """Two people: 2 * 30 g of milk powder and 20 g of raisins a day, in one bag each for days 1 and 2."""
+    found = trip_of(one_stop("supper: rice", "breakfast: rice"), more=FOOD_BY_THE_BAG)
+    assert marks(found) == ["M1", "1.1", "M2", "2.1"]
+    assert held(found.pack("M2")) == {"Milk powder": 60, "Raisins": 20}
+    assert [item.number for item in found.pack("M2").items] == [0, 0]
+
+
+def test_what_somebody_avoids_lies_apart_on_the_move() -> None:
+    """Bo avoids milk, and can eat raisins from a bag that held none."""
+    found = trip_of(one_stop("supper: rice"), people="[Ada, Bo: {avoids: milk}]", more=FOOD_BY_THE_BAG)
+    assert marks(found) == ["M1.1", "M1.2", "1.1"]
+    assert held(found.pack("M1.1")) == {"Raisins": 20}
+    assert held(found.pack("M1.2")) == {"Milk powder": 60}
+
+
+def test_food_for_a_spare_day_is_marked() -> None:
+    """The meals in reserve come last, on the day after the last; so does their food on the move."""
+    found = trip_of(one_stop("supper: rice"), more=f"spare day: [supper: pasta]\n{FOOD_BY_THE_BAG}")
+    assert [(pack.mark, pack.day, pack.spare) for pack in found.trip.packs] == [
+        ("M1", 1, False),
+        ("1.1", 1, False),
+        ("M2", 2, True),
+        ("2.1", 2, True),
+    ]
+
+
+def test_what_a_stop_sells_is_bought_there() -> None:
+    """Pasta is bought at the quay for meals from there on; rice is dried at home, and comes from there."""
+    stops = one_stop("supper: pasta") + one_stop(
+        "supper: pasta", "lunch: rice", place="the quay", day=2, more="to buy: [pasta, rice]"
+    )
+    found = trip_of(stops + one_stop("supper: pasta", day=3), more="spare day: [supper: pasta]")
+    assert [(pack.mark, pack.bought_at) for pack in found.trip.packs] == [
+        ("1.1", None),
+        ("2.1", 1),
+        ("3.1", None),
+        ("4.1", 1),
+        ("5.1", None),  # in reserve: from home, for nobody knows when it is wanted
+    ]
+    fill = found.fill("pasta")
+    assert (fill.need_g, fill.bought_on_the_way_g, fill.short_g) == (800, 400, 400)
+
+
+def test_what_is_bought_for_a_pack_from_home_lies_apart() -> None:
+    """Milk powder that is bought on the way can not lie in a pack that was filled at home."""
+    porridge = dish_text(
+        "rice: 80 g each",
+        "milk powder: 10 g",
+        steps="moisten: rice; {stir in: [rice, milk powder]}",
+        packs=("[rice, milk powder]",),
+    )
+    found = trip_of(one_stop("supper: porridge", more="to buy: milk powder"), dishes={"porridge": porridge})
+    assert [(pack.mark, held(pack), pack.bought_at) for pack in found.trip.packs] == [
+        ("1.1", {"Rice": 160}, None),
+        ("1.1b", {"Milk powder": 10}, 0),
+    ]
+
+
+def test_the_heaviest_pack_goes_to_whoever_carries_least() -> None:
+    """Packs of 200, 160, 120 and 4 g; Bo bears half as much as Ada, the child nothing.
+
+    200 to Ada (200 / 1), 160 to Bo (160 / 0.5 = 320), 120 to Ada (320 / 1), then a tie of 320: to Ada, who is first.
+    """
+    stops = one_stop("supper: stew", "lunch: rice", "supper: pasta")
+    people = "[Ada, Bo: {carries: 50 %}, Pim: {age: 6, appetite: 0 %}]"
+    found = trip_of(stops, people=people)
+    assert {pack.mark: pack.bearer for pack in found.trip.packs} == {
+        "3.1": "Ada",
+        "2.1": "Bo",
+        "1.1": "Ada",
+        "T1": "Ada",
+    }
+
+
+def test_nobody_carries() -> None:
+    """By trailer nobody bears anything, and packs have no bearer."""
+    found = trip_of(one_stop("supper: stew"), people="[Ada: {carries: 0 %}, Bo: {carries: 0 %}]")
+    assert {pack.bearer for pack in found.trip.packs} == {""}
+
+
+def test_a_trip_that_is_gone_keeps_its_packs() -> None:
+    """What was carried can still be looked up."""
+    found = trip_of(TWO_TUBS, more="stands: gone")
+    assert marks(found) == ["T1", "1.1", "T2", "2.1", "2.2", "3.1"]
+
+
+meals = st.lists(
+    st.tuples(st.sampled_from(["breakfast", "lunch", "supper", "snack"]), st.sampled_from([*DISHES, "salad"])),
+    min_size=1,
+    max_size=6,
+)
+appetites = st.lists(st.integers(30, 200), min_size=1, max_size=4)
+
+
+@given(meals, appetites, st.booleans(), st.sampled_from(["", "to buy: [pasta, salt, rice]"]))
+@settings(max_examples=60, deadline=None)
+def test_packs_are_meals_and_fills_are_packs_to_the_gram(
+    eaten: list[tuple[str, str]], hungry: list[int], spare: bool, shop: str
+) -> None:
+    """Whoever eats whatever: packs weigh what meals and food on the move weigh, and fills what packs weigh.
+
+    What a trip wants of a component is drawn, bought on the way, or short; what is not for packs goes into mixes.
+    """
+    people = ", ".join(f"P{nth}: {{appetite: {share} %}}" for nth, share in enumerate(hungry))
+    stops = one_stop(*(f"{meal}: {dish}" for meal, dish in eaten), more=shop)
+    more = f"{FOOD_BY_THE_BAG}\n" + ("spare day: [supper: stew, breakfast: omelette]" if spare else "")
+    found = trip_of(stops, people=f"[{people}]", more=more, dishes={"salad": SALAD}, fails=None, runs=RUNS)
+    trip = found.trip
+    assert trip.grams == pytest.approx(in_all(found), abs=1e-6)
+    for fill in trip.stores.fills:
+        items = [item.grams for pack in trip.packs for item in pack.items if item.component is fill.component]
+        assert sum(grams for _, grams in fill.into) == pytest.approx(sum(items), abs=1e-6)
+        assert fill.need_g == pytest.approx(sum(items) + fill.for_mixes_g, abs=1e-6)
+        drawn_g = sum(one.grams for one in fill.drawn)
+        assert fill.need_g == pytest.approx(drawn_g + fill.bought_on_the_way_g + fill.short_g, abs=1e-6)
+    packed = {item.component.id for pack in trip.packs for item in pack.items}
+    assert packed == {fill.component.id for fill in trip.stores.fills if fill.into}
+    outer = {pack.mark for pack in trip.packs}
+    assert len(outer) == len(trip.packs)
+    assert all(pack.inside in outer for pack in trip.packs if pack.inside)
+    raw = [pack for pack in trip.packs if pack.raw]
+    assert all(item.component.raw for pack in raw for item in pack.items)
