@@ -13,12 +13,16 @@ from packlarder.figures import (
     margins,
     soaking,
     stoves,
+    trips,
     units,
     verbs,
 )
 from packlarder.figures.figure import Figure
 
-_ROOMS = (units, air_and_water, fuels, stoves, cooking, margins, hands, verbs, soaking, dryness, before_a_trip)
+_ROOMS = (
+    *(units, air_and_water, fuels, stoves, cooking, margins, hands),
+    *(verbs, soaking, dryness, trips, before_a_trip),
+)
 
 
 def all_figures() -> tuple[Figure, ...]:

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from functools import cache
 
+from packlarder.book.household import Stove
 from packlarder.book.step import Verb
 from packlarder.figures.cooking import Shelter
 from packlarder.figures.fuels import FUELS
@@ -23,8 +24,13 @@ def stove_power_kw(plan: DishPlan) -> float:
 
 
 def stove_efficiency(plan: DishPlan) -> float:
-    """Give the share of the heat that reaches the pot: the household's own figure, or that of its type."""
-    return plan.stove.efficiency.base if plan.stove.efficiency else STOVES[plan.stove.kind].efficiency.value
+    """Give the share of the heat of a dish's stove that reaches the pot."""
+    return efficiency_of(plan.stove)
+
+
+def efficiency_of(stove: Stove) -> float:
+    """Give the share of a stove's heat that reaches the pot: the household's own figure, or that of its type."""
+    return stove.efficiency.base if stove.efficiency else STOVES[stove.kind].efficiency.value
 
 
 def stove_fuel_mj_per_kg(plan: DishPlan) -> float:

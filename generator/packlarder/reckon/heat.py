@@ -56,11 +56,16 @@ def heat_to_boil_kj(water_ml: float, start_c: float, height_m: float, food_g: fl
     return heat_capacity_kj_per_k(water_ml, food_g) * max(0.0, boiling_point_c(height_m) - start_c)
 
 
-def snow_to_boil_kj(water_ml: float, snow_c: float, height_m: float) -> float:
-    """The heat that turns snow into this much boiling water. Snow above 0 °C counts as at 0 °C."""
+def melting_kj(water_ml: float, snow_c: float, water_c: float = 0.0) -> float:
+    """The heat that turns snow into this much water of a temperature. Snow above 0 °C counts as at 0 °C."""
     warming_and_melting = water.ICE_HEAT.value * max(0.0, -snow_c) + water.MELTING.value
     melted_kg = water_ml * water.WATER_DENSITY.value / 1000
-    return melted_kg * warming_and_melting + heat_to_boil_kj(water_ml, 0.0, height_m)
+    return melted_kg * warming_and_melting + heat_capacity_kj_per_k(water_ml) * water_c
+
+
+def snow_to_boil_kj(water_ml: float, snow_c: float, height_m: float) -> float:
+    """The heat that turns snow into this much boiling water. Snow above 0 °C counts as at 0 °C."""
+    return melting_kj(water_ml, snow_c) + heat_to_boil_kj(water_ml, 0.0, height_m)
 
 
 def boil_off_g_per_min(pot_cm: float, *, lid: bool) -> float:

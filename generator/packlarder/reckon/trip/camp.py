@@ -5,7 +5,7 @@ from dataclasses import replace
 from types import MappingProxyType
 
 from packlarder.book.bring_back import Warmth
-from packlarder.book.household import Household, Pot
+from packlarder.book.household import Household, Pot, Stove
 from packlarder.book.stop import Fills, MealDetail, Stop
 from packlarder.book.trip import Trip
 from packlarder.faults import Fault, Place
@@ -101,13 +101,18 @@ def _in_a_pot(
 
 
 def settled_at(plan: DishPlan, conditions: Conditions, *, windy: bool) -> Settled:
-    """Work out what of a dish does not hang on who eats it; in wind less of the heat reaches the pot.
-
-    How much less is the spread of the table of stoves: the least that was found of a type, beside its usual figure.
-    """
+    """Work out what of a dish does not hang on who eats it; in wind less of the heat reaches the pot."""
     settled = settle(plan, conditions)
     if not windy:
         return settled
-    figure = STOVES[plan.stove.kind].efficiency
+    return settled._replace(efficiency=in_wind(settled.efficiency, plan.stove))
+
+
+def in_wind(efficiency: float, stove: Stove) -> float:
+    """Give what share of a stove's heat reaches the pot in wind, from the share out of it.
+
+    How much less is the spread of the table of stoves: the least that was found of a type, beside its usual figure.
+    """
+    figure = STOVES[stove.kind].efficiency
     least = figure.value if figure.low is None else figure.low
-    return settled._replace(efficiency=settled.efficiency * least / figure.value)
+    return efficiency * least / figure.value
