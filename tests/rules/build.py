@@ -10,6 +10,9 @@ A case is a YAML file with some of these keys:
     run:         a drying run, called `run`; the day it was loaded and its dryer, `freezer`, are filled in
     draws:       what was drawn from it: files of draws, one to an item; with `on` the larder is held against the rule
     on:          the day on which the larder is looked at
+    trip:        a trip, called `trip`; name, start, people (Ann and Ben), stoves and pots are filled in; with it
+    dishes:      its dishes by id; name, meal, servings and `tried` are filled in
+    legs, clock, fed:  what the sums of its journey hand on, made by hand: see `tests/rules/journeys.py`
     says:        words that the finding must say (only in a case that fires)
 """
 
@@ -21,6 +24,7 @@ from pathlib import Path
 from typing import TypeAlias
 
 import yaml
+from tests.rules.journeys import with_journey
 
 from packlarder.book.book import Book
 from packlarder.book.household import Household
@@ -34,26 +38,32 @@ from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, DishPlan, DishSums
 from packlarder.reckon.store import reckon_store
+from packlarder.reckon.trip.records import TripSums
 from packlarder.safety import (
+    RULES,
     ComponentRule,
     DishRule,
     Finding,
     LarderRule,
     Rule,
     RunRule,
+    TripRule,
     check_component,
     check_dish,
     check_larder,
     check_run,
+    check_trip,
 )
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
 from packlarder.safety.store_case import LarderCase, RunCase
-from packlarder.safety.whole import CheckedBook, check_book
+from packlarder.safety.trip_case import TripCase
+from packlarder.safety.whole import CheckedBook, at_home, check_book
 
 HERE = Path(__file__).parent
 CASES = HERE / "cases"
-DISH, RUN = "dish", "run"
+DISH, RUN, TRIP = "dish", "run", "trip"
+STARTS = "2027-06-26"
 LOADED = "2027-03-12"
 FUEL_MARGIN = 0.2
 
@@ -62,7 +72,7 @@ Tree: TypeAlias = Mapping[str, "Tree | list[Tree] | str"]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Case:
-    """A case, worked out: a component, a dish with its sums, a drying run, or the larder on a day."""
+    """A case, worked out: a component, a dish with its sums, a drying run, the larder on a day, or a trip."""
 
     household: Household
     component: ComponentSums | None = None
@@ -70,6 +80,8 @@ class Case:
     sums: DishSums | None = None
     run: RunSums | None = None
     larder: LarderSums | None = None
+    trip: TripSums | None = None
+    book: CheckedBook | None = None
     says: str = ""
 
     def findings(self) -> tuple[Finding, ...]:
@@ -80,6 +92,9 @@ class Case:
             return check_larder(self.larder, self.household)
         if self.run is not None:
             return check_run(self.run, self.household)
+        if self.trip is not None:
+            assert self.book is not None
+            return check_trip(self.trip, self.household, at_home(self.book.dishes))
         assert self.plan is not None
         return check_dish(DishCase(self.plan, self.sums, self.household))
 
@@ -94,6 +109,9 @@ class Case:
         if isinstance(rule, LarderRule):
             assert self.larder is not None, f"{rule.id} is about the larder: the case must say on what day"
             return list(rule.check(LarderCase(self.larder, self.household)))
+        if isinstance(rule, TripRule):
+            assert self.trip is not None, f"{rule.id} is about trips: the case must hold one"
+            return list(rule.check(TripCase(self.trip, self.household)))
         assert isinstance(rule, DishRule)
         assert self.plan is not None, f"{rule.id} is about dishes: the case must hold one"
         return list(rule.check(DishCase(self.plan, self.sums, self.household)))
@@ -119,6 +137,8 @@ def build(text: str) -> Case:
         return Case(household=book.household, component=components[str(written["component"])], says=says)
     if "run" in written:
         return _stored(book, str(written.get("on", "")), says)
+    if "trip" in written:
+        return _travelled(book, written, says)
     plan, faults = plan_dish(book, components, DISH)
     assert plan is not None, faults
     assert not has_errors(faults), faults
@@ -138,6 +158,18 @@ def _stored(book: Book, on: str, says: str) -> Case:
     return Case(household=book.household, run=store.runs[RUN], larder=larder, says=says)
 
 
+def _travelled(book: Book, written: Tree, says: str) -> Case:
+    """Work out a trip in a book that is checked as a whole; errors are the rules' own."""
+    checked = check_book(book, date.fromisoformat(STARTS))
+    slips = [fault for fault in checked.faults if fault.severity == "error" and fault.code not in _OWN]
+    assert not slips, slips
+    sums = with_journey(checked.trips[TRIP].sums, written)
+    return Case(household=book.household, trip=sums, book=checked, says=says)
+
+
+_OWN = frozenset(rule.id for rule in RULES)
+
+
 def check(text: str) -> CheckedBook:
     """Check the book of a case as a whole, from its text; what is wrong in it stands among its faults."""
     return check_book(_book(_load(text)), date.max)
@@ -150,6 +182,25 @@ def _book(written: Tree) -> Book:
     if "dish" in written:
         dish = {"name": "Dish", "meal": "supper", "serves": "2", **_mapping(written, "dish")}
         files[f"dishes/{DISH}.yaml"] = _bytes(dish)
+    if "trip" in written:
+        trip = {
+            "name": "Trip",
+            "starts": STARTS,
+            "people": ["Ann", "Ben"],
+            "stoves": ["burner"],
+            "pots": ["pot", "pan"],
+        }
+        files[f"trips/{TRIP}.yaml"] = _bytes({**trip, **_mapping(written, "trip")})
+        for id, one in _mapping(written, "dishes").items():
+            assert isinstance(one, Mapping)
+            made = {
+                "name": id.capitalize().replace("-", " "),
+                "meal": "supper",
+                "serves": "2",
+                "tried": "at home",
+                **one,
+            }
+            files[f"dishes/{id}.yaml"] = _bytes({key: value for key, value in made.items() if value})
     if "run" in written:
         run = {"loaded": LOADED, "dryer": "freezer", **_mapping(written, "run")}
         files[f"batches/{RUN}.yaml"] = _bytes({key: value for key, value in run.items() if value})

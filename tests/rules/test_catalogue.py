@@ -18,6 +18,7 @@ from packlarder.safety import (
     RunRule,
     Shows,
     Subject,
+    TripRule,
     general_cautions,
     limits,
 )
@@ -85,6 +86,7 @@ def test_subject_is_the_class() -> None:
         Subject.DISH: DishRule,
         Subject.RUN: RunRule,
         Subject.LARDER: LarderRule,
+        Subject.TRIP: TripRule,
     }
     assert set(kinds) == set(Subject) == {rule.subject for rule in RULES}
     for rule in RULES:

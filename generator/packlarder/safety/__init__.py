@@ -4,7 +4,7 @@ Opens nothing, prints nothing.
 """
 
 from packlarder.safety.case import DishCase
-from packlarder.safety.rule import ComponentRule, DishRule, Finding, LarderRule, Rule, RunRule, Shows, Subject
+from packlarder.safety.rule import ComponentRule, DishRule, Finding, LarderRule, Rule, RunRule, Shows, Subject, TripRule
 from packlarder.safety.rules import (
     RULES,
     check_component,
@@ -12,6 +12,7 @@ from packlarder.safety.rules import (
     check_larder,
     check_larger,
     check_run,
+    check_trip,
     faults_of,
     general_cautions,
     in_the_booklet,
@@ -29,11 +30,13 @@ __all__ = [
     "RunRule",
     "Shows",
     "Subject",
+    "TripRule",
     "check_component",
     "check_dish",
     "check_larder",
     "check_larger",
     "check_run",
+    "check_trip",
     "faults_of",
     "general_cautions",
     "in_the_booklet",

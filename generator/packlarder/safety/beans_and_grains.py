@@ -53,16 +53,24 @@ def beans_not_boiled(case: DishCase) -> Iterator[Hit]:
 
 def rice_stands(case: DishCase) -> Iterator[Hit]:
     """Find rice, pasta or grain that stands wet and warm for long before it is eaten."""
-    if case.sums is None or case.ready_at <= RICE_TIME.value or not _COOKED_GRAIN & case.kinds:
-        return  # nothing stands for longer than the dish takes
+    if case.ready_at <= RICE_TIME.value:  # nothing stands for longer than the dish takes
+        return
+    for part, minutes in grain_stands(case):
+        if minutes > RICE_TIME.value:
+            yield case.hit(part, case.journey(part).wet_at, minutes=f"{minutes:.0f}", limit=f"{RICE_TIME.value:g}")
+
+
+def grain_stands(case: DishCase) -> Iterator[tuple[PlannedPart, float]]:
+    """Give each part of rice, pasta or grain that gets wet, with the minutes from its water or heat to the plate."""
+    if case.sums is None or not _COOKED_GRAIN & case.kinds:
+        return
     for part in case.plan.parts:
         wet_at = case.journey(part).wet_at
         if wet_at is None or not _COOKED_GRAIN & part.component.kinds:
             continue
         last = max((step.index for step in case.steps_with(part.index, *_COOKS)), default=wet_at)
         from_min = case.sums.steps[wet_at].start_min if last == wet_at else case.sums.steps[last].end_min
-        if case.ready_at - from_min > RICE_TIME.value:
-            yield case.hit(part, wet_at, minutes=f"{case.ready_at - from_min:.0f}", limit=f"{RICE_TIME.value:g}")
+        yield part, case.ready_at - from_min
 
 
 def rice_at_once(case: DishCase) -> Iterator[Hit]:

@@ -65,3 +65,13 @@ OILY_ABOVE = Figure(
     source="dried 80/20 beef holds 37 % and dried egg 44 %, dried lean meat under 15 %; our choice",
     standing=Standing.COMMON_PRACTICE,
 )
+AT_RISK_FROM = _limit("age from which germs in food harm more", 65, "years", "T3-19")
+AT_RISK_BELOW = _limit("age below which germs in food harm more", 5, "years", "T3-19")
+ENERGY_FROM = _limit("energy of a day of food from which planning starts, for each person", 2250, "kcal", "T15-01")
+SPARE_DAY_ABOVE = Figure(
+    name="length of a trip above which a day in reserve is worth a note",
+    value=3,
+    unit="days",
+    source=f"{FACTS['T15-05'].source}; our choice of how long",
+    standing=Standing.COMMON_PRACTICE,
+)

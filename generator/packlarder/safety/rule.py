@@ -145,13 +145,14 @@ class Finding:
     """A rule that applies: where, and with which words its detail is filled.
 
     The first place is the one to mend; the others are what it clashes with. `facts` are the rule's own, or those of the
-    household's authority.
+    household's authority. `about` says of a rule about dishes which of a trip's it found; it leads what is said.
     """
 
     rule: Rule
     places: tuple[Place, ...]
     words: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
     facts: tuple[str, ...]
+    about: str = ""
 
     @property
     def severity(self) -> Severity:
@@ -176,7 +177,8 @@ class Finding:
     def said(self, language: str = FIRST_LANGUAGE) -> str:
         """Give what it says of this case in a language; what the rule always says where the case adds no words."""
         said = self.rule.said(language)
-        return said.here.format_map(self.words) if said.here and self.words else said.text
+        here = said.here.format_map(self.words) if said.here and self.words else said.text
+        return f"{self.about}: {here}" if self.about else here
 
     @property
     def fault(self) -> Fault:

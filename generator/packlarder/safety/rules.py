@@ -8,12 +8,27 @@ from packlarder.reckon.batch_records import RunSums
 from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.records import ComponentSums, DishSums
 from packlarder.reckon.trip.records import TripSums
-from packlarder.safety import beans_and_grains, cooking, drying, field, people, raw, sachets, store, water
+from packlarder.safety import (
+    beans_and_grains,
+    cooking,
+    drying,
+    field,
+    people,
+    raw,
+    sachets,
+    store,
+    trip_keeping,
+    trip_people,
+    trip_stove,
+    trip_water,
+    water,
+)
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
 from packlarder.safety.rule import ComponentRule, DishRule, Finding, LarderRule, Rule, RunRule, Shows, TripRule
 from packlarder.safety.store_case import LarderCase, RunCase
 from packlarder.safety.trip_case import TripCase
+from packlarder.safety.trip_dishes import AtHomeOf, new_at_meals
 
 RULES: tuple[Rule, ...] = (
     *raw.RULES,
@@ -25,6 +40,10 @@ RULES: tuple[Rule, ...] = (
     *beans_and_grains.RULES,
     *drying.RULES,
     *store.RULES,
+    *trip_people.RULES,
+    *trip_water.RULES,
+    *trip_keeping.RULES,
+    *trip_stove.RULES,
 )
 """Every rule, each file's together, what matters most to a cook first."""
 
@@ -63,10 +82,16 @@ def check_larder(larder: LarderSums, household: Household) -> tuple[Finding, ...
     return tuple(_finding(rule, hit) for rule in _OF_THE_LARDER for hit in rule.check(case))
 
 
-def check_trip(sums: TripSums, household: Household) -> tuple[Finding, ...]:
-    """Hold a trip against the rules."""
+def check_trip(sums: TripSums, household: Household, at_home_of: AtHomeOf) -> tuple[Finding, ...]:
+    """Hold a trip against the rules, and its meals against those about dishes; what lies behind is held against none.
+
+    Of its dishes only what is new beside their own pages is told.
+    """
+    if sums.gone:
+        return ()
     case = TripCase(sums, household)
-    return tuple(_finding(rule, hit) for rule in _OF_TRIPS for hit in rule.check(case))
+    found = tuple([_finding(rule, hit) for rule in _OF_TRIPS for hit in rule.check(case)])
+    return (*found, *new_at_meals(case, at_home_of, check_dish))
 
 
 def check_larger(case: DishCase, each: Iterable[DishSums]) -> tuple[Finding, ...]:

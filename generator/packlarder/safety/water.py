@@ -24,7 +24,7 @@ from packlarder.safety.rule import DishRule, Shows
 from packlarder.safety.wording import degrees
 
 _GIVES_WATER = frozenset(Verb(word) for word, does in VERBS.items() if does.gives_water)
-_ON_STOVE = tuple(Verb(word) for word, does in VERBS.items() if does.on_stove)
+ON_STOVE = tuple(Verb(word) for word, does in VERBS.items() if does.on_stove)
 
 
 def steeping_only_warms(case: DishCase) -> Iterator[Hit]:
@@ -57,7 +57,7 @@ def stands_too_long(case: DishCase) -> Iterator[Hit]:
     if case.sums is None or case.ready_at <= limit:  # nothing stands for longer than the dish takes
         return
     for part in case.perishable:
-        minutes = _stands(case, part, case.sums)
+        minutes = stands_min(case, part, case.sums)
         if minutes > limit:
             yield case.hit(part, case.journey(part).wet_at, minutes=f"{minutes:.0f}", limit=f"{limit:g}")
 
@@ -137,7 +137,7 @@ def _standing_egg(case: DishCase, sums: DishSums) -> Iterator[tuple[PlannedPart,
         wet_at = case.journey(part).wet_at
         if wet_at is None:
             continue
-        minutes = _stands(case, part, sums)
+        minutes = stands_min(case, part, sums)
         limit = min(case.minutes(case.plan.steps[wet_at]) + EGG_IDLE.value, EGG_TIME.value)
         if minutes > limit:
             yield part, wet_at, minutes, limit
@@ -195,7 +195,7 @@ def _wet_perishable(case: DishCase) -> bool:
     return bool(case.wets_perishable)
 
 
-def _stands(case: DishCase, part: PlannedPart, sums: DishSums) -> float:
+def stands_min(case: DishCase, part: PlannedPart, sums: DishSums) -> float:
     """Give how long a part stands wet: from when its water goes in until the stove heats it, or until the plate.
 
     What is cooked in rounds waits for the last of them, unless it goes dry into the pot.
@@ -203,7 +203,7 @@ def _stands(case: DishCase, part: PlannedPart, sums: DishSums) -> float:
     wet_at = case.journey(part).wet_at
     if wet_at is None:
         return 0.0
-    heated = (step.index for step in case.steps_with(part.index, *_ON_STOVE) if step.index >= wet_at)
+    heated = (step.index for step in case.steps_with(part.index, *ON_STOVE) if step.index >= wet_at)
     first = next(heated, None)
     starts = sums.steps[wet_at].start_min
     if first is None:

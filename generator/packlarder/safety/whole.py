@@ -24,6 +24,7 @@ from packlarder.reckon.water_slips import component_slips, water_slips
 from packlarder.safety.case import DishCase
 from packlarder.safety.rule import Finding
 from packlarder.safety.rules import check_component, check_dish, check_larder, check_run, check_trip, faults_of
+from packlarder.safety.trip_dishes import AtHome, AtHomeOf
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -177,9 +178,17 @@ def check_trips(components: CheckedComponents, dishes: Mapping[str, CheckedDish]
         return dishes[id].plan if id in dishes else None
 
     found = reckon_trips(components.book, components.sums, plan_of, components.store.larder, on)
-    checked = {id: CheckedTrip(sums=sums, findings=check_trip(sums, household)) for id, sums in found.trips.items()}
+    checked = {
+        id: CheckedTrip(sums=sums, findings=check_trip(sums, household, at_home(dishes)))
+        for id, sums in found.trips.items()
+    }
     told = (fault for one in checked.values() for fault in faults_of(one.findings))
     return CheckedTrips(trips=MappingProxyType(checked), faults=(*found.faults, *told))
+
+
+def at_home(dishes: Mapping[str, CheckedDish]) -> AtHomeOf:
+    """Give what the page of each dish says, to tell what is new on a trip."""
+    return lambda id: AtHome(sums=dishes[id].usual, stove=dishes[id].plan.stove_name, findings=dishes[id].findings)
 
 
 def whole_book(
@@ -189,7 +198,7 @@ def whole_book(
     *,
     trips_on: date | None,
 ) -> CheckedBook:
-    """Put a book together when the faults of all its dishes are known, and work out its trips for a day, if one is named.
+    """Put a book together when the faults of all its dishes are known, with its trips if there is a day for them.
 
     A dish that is not among `dishes`, but could be worked out, is made when somebody asks for it.
     """
