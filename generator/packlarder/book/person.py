@@ -2,7 +2,8 @@
 
 from typing import Annotated
 
-from pydantic import BeforeValidator, GetCoreSchemaHandler, WithJsonSchema, model_validator
+from pydantic import BeforeValidator, GetCoreSchemaHandler, GetJsonSchemaHandler, WithJsonSchema, model_validator
+from pydantic.json_schema import JsonSchemaValue
 from pydantic_core import CoreSchema
 
 from packlarder.book.base import BookModel, slip
@@ -29,9 +30,9 @@ def _avoided(text: str) -> tuple[Allergen, ...]:
     raise slip("unknown-allergen", f'no allergen is called "{text}"', f"{hint}the words are: {', '.join(Allergen)}")
 
 
-AvoidedWord = Annotated[tuple[Allergen, ...], Written(_avoided, tuple, {"type": "string", "x-names": "allergen"})]
+_WORD = {"type": "string", "x-names": "avoided"}
+AvoidedWord = Annotated[tuple[Allergen, ...], Written(_avoided, tuple, _WORD)]
 """An allergen in a plain word, and all that the word can mean."""
-_WORD = {"type": "string", "x-names": "allergen"}
 Avoided = Annotated[
     tuple[AvoidedWord, ...],
     BeforeValidator(as_list),
@@ -86,7 +87,12 @@ class Person:
     @classmethod
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read a bare name, or `name: {...}`, one to an item."""
-        return pair_schema(Text, PersonDetail, handler, make=cls, example="{appetite: 120 %}")
+        return pair_schema(Text, PersonDetail, handler, make=cls, example="{appetite: 120 %}", wants="detail")
+
+    @classmethod
+    def __get_pydantic_json_schema__(cls, schema: CoreSchema, handler: GetJsonSchemaHandler) -> JsonSchemaValue:
+        """Let an editor take the name alone too."""
+        return {"anyOf": [{"type": "string", "minLength": 1}, handler(schema)]}
 
 
 def with_bare_names(value: object) -> object:

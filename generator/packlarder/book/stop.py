@@ -58,7 +58,7 @@ def _clock(text: str) -> time:
     return time(hour, minute)
 
 
-TimeOfDay = Annotated[time, Written(_clock, time, {"examples": ["18:30"]})]
+TimeOfDay = Annotated[time, Written(_clock, time, {"type": ["string", "number"], "examples": ["18:30"]})]
 """A time of day: `18:30`."""
 DayNumber = Annotated[int, whole_between(1, MOST_DAYS)]
 """A day of the trip, the first being 1."""
@@ -98,7 +98,7 @@ class MealLine:
     @classmethod
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `supper: squash stew`, one to a line."""
-        return pair_schema(Meal, MealDetail, handler, make=cls, example="squash stew")
+        return pair_schema(Meal, MealDetail, handler, make=cls, example="squash stew", wants="dish")
 
 
 class Stop(BookModel):
