@@ -92,7 +92,8 @@ def as_read(worked: CheckedBook) -> str:
 
 def _trip(id: str, trip: TripSums) -> Iterator[str]:
     who = ", ".join(f"{one.name} {one.portion:g}" for one in trip.eaters)
-    yield f"trip {id}: {trip.model.name}, {trip.model.stands}, {trip.model.starts.isoformat()}, {trip.last_day} d, {who}"
+    days = f"{trip.model.starts.isoformat()}, {trip.last_day} d"
+    yield f"trip {id}: {trip.model.name}, {trip.model.stands}, {days}, {who}"
     for meal in trip.meals:
         where = "in reserve" if meal.stop is None else trip.stops[meal.stop].model.place
         eaters = f"{meal.portions:g} for {', '.join(meal.eaters)}"

@@ -276,7 +276,7 @@ def test_start_makes_a_book_that_is_sound(tmp_path: Path, capsys: pytest.Capture
     assert {"book.yaml", "foods.yaml", "pages/how-we-dry.md"} <= files.texts.keys()
     assert {path.parent.name for path in folder.rglob("*.yaml")} == {
         *("our-book", "components", "dishes"),
-        *("batches", "draws"),
+        *("batches", "draws", "trips"),
     }
     assert (folder / ".gitignore").read_text("utf-8").splitlines()[-1] == ".schema/"
     assert {path.name for path in (folder / ".schema").iterdir()} >= {"book.json", "component.json", "dish.json"}

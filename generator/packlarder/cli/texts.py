@@ -53,11 +53,12 @@ its batches; or what stands in the larder, first to be eaten first.""",
         "Make a new book with a commented example of each kind of file.",
     ),
     "new": Command(
-        "add a component, dish or batch",
-        """Add a file for a new component or dish, for a drying run or for a stocktake,
-with what is known filled in.""",
+        "add a component, dish, batch or trip",
+        """Add a file for a new component or dish, for a drying run, for a trip or for a
+stocktake, with what is known filled in.""",
         f"""Examples: {PROGRAM} new component Leek rings
           {PROGRAM} new batch Leek rings, peas
+          {PROGRAM} new trip Over the ridge
           {PROGRAM} new stocktake cellar shelf
 
 The file of a batch says how its components were dried last time, and what to
@@ -101,7 +102,7 @@ one-4x6. Print at full size, and lay the first page on a sheet before you go on.
 }
 
 SHOW_KINDS = ("dish", "batch", "larder")
-NEW_KINDS = ("component", "dish", "batch", "stocktake")
+NEW_KINDS = ("component", "dish", "batch", "trip", "stocktake")
 NAMELESS_KINDS = ("larder", "stocktake", "all")
 """Kinds that need no name."""
 LABEL_KINDS = ("batch", "component", "since", "all", "dish")
@@ -125,7 +126,7 @@ SHOW_JSON = "give everything as JSON"
 PORT = "the port to serve on (default: 8300, or the next free one)"
 FOLDER = "the folder to make; it must be empty or new"
 KIND_SHOW = "what to print: dish, batch or larder"
-KIND_NEW = "what to add: component, dish, batch or stocktake"
+KIND_NEW = "what to add: component, dish, batch, trip or stocktake"
 ID = "a dish's id or name; a batch's id, or the mark on a label; for the larder nothing"
 NAME = (
     "what it is called; of a batch the components on its trays, with commas between them;"
@@ -192,6 +193,8 @@ LOADED = "as loaded, all trays together: a weight, or a count such as 18 eggs"
 LOADED_LAST = "as loaded, all trays together; last time {fresh} on {trays}"
 AS_LAST_TIME = "as last time"
 AS_USUAL = "as usual"
+AS_USUAL_THERE = "as usual; left out, it holds"
+SO_MANY_MORE = " and {more} more"
 TREATMENTS = "blanched, acid dip, heated to 74 °C, frozen first"
 DEPTH = "how deep it lay, such as 8 mm"
 TRAYS = "on how many trays it lay"
