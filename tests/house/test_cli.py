@@ -42,7 +42,7 @@ def edit(book: Path, name: str, old: str, new: str) -> None:
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ("", "say what to do: build, check, show, serve, start, new, draw, labels, test, bench."),
+        ("", "say what to do: build, check, show, serve, start, new, draw, home, labels, test, bench."),
         ("chekc", 'no command is called "chekc"; did you mean "check"?'),
         ("check --jsno", '"--jsno" is nothing that can stand there.'),
         ("check --js", '"--js" is nothing that can stand there.'),

@@ -76,6 +76,20 @@ counted: as a new file in draws/, and only if it can be true.""",
 
 What was wrong is undone by taking the file away.""",
     ),
+    "home": Command(
+        "book what a trip took and taught",
+        """Book what a trip took out of the larder, what came home of it, and what was
+learnt as a change to a dish, and mark the trip gone. Without --write it only
+shows what it would do.""",
+        f"""Examples: {PROGRAM} home weekend-at-the-lake
+          {PROGRAM} home weekend-at-the-lake --not-taken 2026-09-12-carrots/a2
+                 --left "black beans: 40 g, too much for two"
+                 --learnt "beans and rice: black beans: 80 g -> 60 g, too much"
+                 --write
+
+What is drawn is what the packing list took on the day of departure. What lay
+open in a trip pack is not put back into a jar.""",
+    ),
     "labels": Command(
         "print labels for jars, lids and packs",
         """Print the labels of a drying run, of what stands of a component, of all that was
@@ -138,6 +152,11 @@ DEED = "what happened: took, gave away, threw out, opened or counted"
 AMOUNT = "how much: a weight such as 60 g, or all; of what was counted, what is still there"
 WHAT_FOR = "what for; the file is named after it"
 WHY = "why"
+TRIP = "the trip's id or name"
+NOT_TAKEN = "a container that stayed shut after all, by its mark; as often as needed"
+LEFT = "what came home uneaten and why: COMPONENT: 40 g, why; as often as needed"
+LEARNT = "a change to a dish: DISH: PART: 150 g -> 120 g, why; as often as needed"
+WRITE = "do it; without it, it is only shown"
 DISHES = "how many dishes the book has (default: 1000)"
 
 SAID = "packlarder: {sentence}"
@@ -232,6 +251,37 @@ NO_FOLDER = "there is no folder {folder}."
 UNREADABLE_FOLDER = "the folder {folder} can not be read: {why}."
 NO_DISH = 'no dish is called "{name}"; {hint}'
 NO_DISHES = "the book has no dish yet."
+NO_TRIP = 'no trip is called "{name}"; {hint}'
+NO_TRIPS = "the book has no trip yet."
+HOME_SINCE = "{name} came home on {day} already; nothing was changed."
+HOME_ALREADY = "{name} is gone already; nothing was changed."
+NOT_BEGUN = "{name} starts on {starts}, and this is {day}; name the day with --on."
+HOME_REFUSED = "the book would be wrong after it; nothing was written:"
+HOME_TITLE = "{name}, from {starts}"
+HOME_TAKEN = "Taken out of the larder"
+HOME_NOTHING_TAKEN = "Nothing: the larder had nothing of what the trip took."
+HOME_LACKED = "Not booked, for the larder had none: {weight} of {name}."
+HOME_EMPTIED = "emptied"
+HOME_LEFT = "Came home uneaten"
+HOME_NOT_BACK = (
+    "It lay open in a trip pack, so it is not put back into a jar: it keeps for days, not for months. Eat it soon, or"
+    " throw it away."
+)
+HOME_LEARNT = "Learnt"
+HOME_FILES = "Files"
+HOME_NEW_FILE = "new: {file}"
+HOME_NOT_YET = "Nothing was written yet; say the same again with --write."
+HOME_WRITTEN = "Written. The trip is gone."
+HOME_NOTED_BEFORE = "{file} notes something for this trip too: is anything counted twice? Then take that file away."
+LEFT_LIKE = '"{said}" can not be understood; write it like "leek rings: 40 g, too much".'
+LEFT_TOO_MUCH = "{left} of {name} came home, and only {most} came along."
+LEARNT_LIKE = '"{said}" can not be understood; write it like "leek soup: leek rings: 150 g -> 120 g, too much".'
+NOT_ALONG = 'nothing on this trip is called "{name}"; {hint}'
+NOT_TO_TAKE = "nothing was to be taken from {mark}."
+NO_PART = 'the dish has no part that is called "{name}"; {hint}'
+WHICH_PART = 'several parts can be meant by "{name}"; say which: {parts}.'
+OTHER_AMOUNT = "{part} is not {former} in this dish; look what it says now."
+BY_HAND = "{file} can not be changed without touching more than that; change it by hand. Nothing was written."
 NO_RUN = 'no batch is called "{name}"; {hint}'
 LAST_RUNS = "the last were: {runs}."
 MEANT_RUNS = "did you mean: {runs}?"
