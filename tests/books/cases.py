@@ -18,6 +18,7 @@ from packlarder.book.show_faults import render
 from packlarder.book.step import Sentence
 from packlarder.cli.loose_ends import loose_ends
 from packlarder.faults import Fault
+from packlarder.reckon.trip.records import TripSums
 from packlarder.safety.whole import CheckedBook, check_book
 
 FOLDER = Path(__file__).parent
@@ -85,7 +86,20 @@ def as_read(worked: CheckedBook) -> str:
     for id, draws in book.draws.items():
         lines += [f"draws {id}: {draws.date.isoformat()} {draws.for_}".rstrip()]
         lines += [f"  {one.from_}: {one.deed} {_share(one)}".rstrip() for one in draws.drawn]
+    lines += [line for id, trip in worked.trips.items() for line in _trip(id, trip.sums)]
     return "\n".join(lines) + "\n"
+
+
+def _trip(id: str, trip: TripSums) -> Iterator[str]:
+    who = ", ".join(f"{one.name} {one.portion:g}" for one in trip.eaters)
+    days = f"{trip.model.starts.isoformat()}, {trip.last_day} d"
+    yield f"trip {id}: {trip.model.name}, {trip.model.stands}, {days}, {who}"
+    for meal in trip.meals:
+        where = "in reserve" if meal.stop is None else trip.stops[meal.stop].model.place
+        eaters = f"{meal.portions:g} for {', '.join(meal.eaters)}"
+        yield f"  {meal.eat_at.isoformat(' ', 'minutes')} {where}: {meal.meal}, {meal.dish}, {eaters}"
+    home = trip.model.came_home
+    yield from (f"  left: {one.name} {one.detail.weight.base:.1f} g" for one in (home.left if home else ()))
 
 
 def _run(id: str, run: DryingRun) -> Iterator[str]:

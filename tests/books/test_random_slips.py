@@ -5,11 +5,13 @@ from pathlib import Path
 from random import Random
 
 import pytest
-from tests.books.cases import checked, files_in
+from tests.books.cases import BASE, FOLDER, checked, files_in
 
 from packlarder.book.show_faults import as_records, render
 
 SEEDS = range(100)
+VALID = FOLDER / "valid/trip-with-every-key"
+EVERY_KEY = "trips/over-the-ridge.yaml"
 JUNK = ("", " ", "\t", "- ", ": ", "#", "[", "]", "{", "}", '"', "'", "|", ">", "&a", "*a", "!x", "%", "---", "0", "-1")
 VALUES = ("", "0", "-5 g", "1e9 kg", "1:30", "yes", "[]", "{}", "[a, b]", "{a: b}", "99", "0 g", "1 mL", "2 cups")
 """What a value is changed to, beside what stands elsewhere in the same file."""
@@ -62,9 +64,10 @@ SLIPS: tuple[Callable[[list[str], Random], None], ...] = (
 )
 
 
-def _slipped(files: dict[str, bytes], dice: Random) -> dict[str, bytes]:
-    """Make one to three slips in each of some files."""
-    for name in dice.sample(sorted(files), k=4):
+def _slipped(files: dict[str, bytes], dice: Random, *, among: str = "", most: int = 4) -> dict[str, bytes]:
+    """Make one to three slips in each of some files whose paths begin so."""
+    names = sorted(name for name in files if name.startswith(among))
+    for name in dice.sample(names, k=min(most, len(names))):
         lines = files[name].decode().split("\n")
         for _ in range(dice.randint(1, 3)):
             dice.choice(SLIPS)(lines, dice)
@@ -82,7 +85,17 @@ def demo(checkout: Path) -> dict[str, bytes]:
 @pytest.mark.parametrize("seed", SEEDS)
 def test_slips_give_faults_with_places_and_no_traceback(seed: int, demo: dict[str, bytes]) -> None:
     """Every fault of a book with random slips names a file that is there, and a line and column inside it."""
-    files = _slipped(dict(demo), Random(seed))  # noqa: S311 - slips, no secrets
+    _told_in_place(_slipped(dict(demo), Random(seed)))  # noqa: S311 - slips, no secrets
+
+
+@pytest.mark.parametrize("seed", SEEDS)
+def test_slips_in_a_trip_give_faults_with_places_and_no_traceback(seed: int) -> None:
+    """So it is with a trip alone, in a small book: most of its keys are met by one slip or another."""
+    files = files_in(BASE) | {EVERY_KEY: (VALID / EVERY_KEY).read_bytes()}
+    _told_in_place(_slipped(files, Random(seed), among="trips/"))  # noqa: S311 - as above
+
+
+def _told_in_place(files: dict[str, bytes]) -> None:
     _, faults = checked(files)
     for record in as_records(faults, files):
         assert record["file"] in files

@@ -50,7 +50,7 @@ FILES = {"components/egg-powder.yaml": EGG, "components/leek-rings.yaml": LEEK, 
 def make_book(folder: Path) -> Path:
     """Make the book: what `start` makes, with dryer, jars and one run of eggs in three of them for its own."""
     for path, content in starter_files():
-        if path.parts[0] not in ("batches", "draws"):
+        if path.parts[0] not in ("batches", "draws", "trips"):
             write(folder, str(path), content.decode())
     kitchen = (folder / "book.yaml").read_text("utf-8")
     before, _, rest = kitchen.partition("# Your dryers")

@@ -42,7 +42,7 @@ def edit(book: Path, name: str, old: str, new: str) -> None:
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ("", "say what to do: build, check, show, serve, start, new, draw, labels, test, bench."),
+        ("", "say what to do: build, check, show, serve, start, new, draw, home, labels, test, bench."),
         ("chekc", 'no command is called "chekc"; did you mean "check"?'),
         ("check --jsno", '"--jsno" is nothing that can stand there.'),
         ("check --js", '"--js" is nothing that can stand there.'),
@@ -276,7 +276,7 @@ def test_start_makes_a_book_that_is_sound(tmp_path: Path, capsys: pytest.Capture
     assert {"book.yaml", "foods.yaml", "pages/how-we-dry.md"} <= files.texts.keys()
     assert {path.parent.name for path in folder.rglob("*.yaml")} == {
         *("our-book", "components", "dishes"),
-        *("batches", "draws"),
+        *("batches", "draws", "trips"),
     }
     assert (folder / ".gitignore").read_text("utf-8").splitlines()[-1] == ".schema/"
     assert {path.name for path in (folder / ".schema").iterdir()} >= {"book.json", "component.json", "dish.json"}

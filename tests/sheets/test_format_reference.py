@@ -25,6 +25,7 @@ from packlarder.book.part import Part
 from packlarder.book.read import read_book
 from packlarder.book.schema import json_schemas
 from packlarder.book.step import Sentence, Verb
+from packlarder.book.trip import Trip
 from packlarder.book.validate import validate
 from packlarder.faults import Severity
 from packlarder.figures.allergens import Allergen
@@ -48,6 +49,7 @@ FILES: Mapping[str, tuple[type[object], str]] = {
     "dish": (Dish, "dish.json"),
     "run": (DryingRun, "batch.json"),
     "draws": (Draws, "draws.json"),
+    "trip": (Trip, "trip.json"),
 }
 """Sections whose example is a whole file: what reads it, and its schema."""
 
@@ -69,6 +71,14 @@ STAND_IN = {
     "batch": "run",
     "filled": "run",
     "draw": "draws",
+    "person": "trip",
+    "stop": "trip",
+    "meal-line": "trip",
+    "water-container": "trip",
+    "cooler": "trip",
+    "trip-margins": "trip",
+    "came-home": "trip",
+    "left": "trip",
 }
 """Sections whose example stands in a file of another section."""
 
@@ -211,6 +221,7 @@ def test_the_examples_make_a_sound_book(checkout: Path) -> None:
             "dishes/beef-and-leek-noodles.yaml": WHOLE["dish"].encode(),
             "batches/2027-03-12-beetroot.yaml": WHOLE["run"].encode(),
             "draws/2027-04-01-skerries.yaml": WHOLE["draws"].encode(),
+            "trips/over-the-ridge.yaml": WHOLE["trip"].encode(),
             "pages/how-we-pack.md": WHOLE["pages"].encode(),
         }
     )
@@ -220,6 +231,7 @@ def test_the_examples_make_a_sound_book(checkout: Path) -> None:
     checked = check_book(book.book, date(2027, 6, 1))
     assert [fault.message for fault in checked.faults if fault.severity is Severity.ERROR] == []
     assert checked.dishes["beef-and-leek-noodles"].usual.water.carry_ml > 0
+    assert [meal.portions for meal in checked.trips["over-the-ridge"].sums.meals] == [2.8] * 3  # 1 + 1.2 + 0.6
 
 
 @pytest.mark.parametrize("id", CLOSED)

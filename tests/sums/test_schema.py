@@ -13,6 +13,7 @@ from pydantic.json_schema import JsonSchemaValue
 from packlarder.book.base import in_words
 from packlarder.book.batch import BatchDetail, Filled
 from packlarder.book.bring_back import BringBack
+from packlarder.book.came_home import CameHome, LeftDetail
 from packlarder.book.component import Component, Yield
 from packlarder.book.dish import Dish, Lesson, Pack
 from packlarder.book.draw import Draw, Draws
@@ -21,10 +22,13 @@ from packlarder.book.household import Household, Margins, Pot, Stove, UsualCondi
 from packlarder.book.nodes import read_yaml
 from packlarder.book.own_food import OwnFood
 from packlarder.book.part import PartDetail
+from packlarder.book.person import PersonDetail
 from packlarder.book.read import read_book
 from packlarder.book.schema import FILES, json_schemas
 from packlarder.book.step import Step
 from packlarder.book.stock import ContainerSize, Dryer, KeepingRule, LarderRules
+from packlarder.book.stop import MealDetail, Stop
+from packlarder.book.trip import Cooler, Trip, TripMargins, WaterContainer
 from packlarder.book.validate import validate
 from packlarder.figures import foods
 from packlarder.figures.allergens import Allergen
@@ -37,6 +41,7 @@ BY_FOLDER = {
     "dishes": "dish.json",
     "batches": "batch.json",
     "draws": "draws.json",
+    "trips": "trip.json",
 }
 MODELS = {
     "book.json": (
@@ -55,6 +60,17 @@ MODELS = {
     "dish.json": (Dish, Lesson, Pack, PartDetail, Step),
     "batch.json": (DryingRun, BatchDetail, Filled),
     "draws.json": (Draws, Draw),
+    "trip.json": (
+        Trip,
+        PersonDetail,
+        Stop,
+        MealDetail,
+        WaterContainer,
+        Cooler,
+        TripMargins,
+        CameHome,
+        LeftDetail,
+    ),
 }
 
 
@@ -130,7 +146,15 @@ def within(schema: object, path: str = "") -> Iterator[tuple[str, JsonSchemaValu
 def test_schemas_are_schemas(texts: Mapping[str, str], with_book: bool) -> None:
     """Each kind of file has a schema that is one by the draft it names, with a book's names or without."""
     made = texts if with_book else json_schemas(None)
-    assert list(made) == ["book.json", "foods.json", "component.json", "dish.json", "batch.json", "draws.json"]
+    assert list(made) == [
+        "book.json",
+        "foods.json",
+        "component.json",
+        "dish.json",
+        "batch.json",
+        "draws.json",
+        "trip.json",
+    ]
     for name, text in made.items():
         schema = json.loads(text)
         Draft202012Validator.check_schema(schema)
@@ -218,6 +242,31 @@ drawn:
   - {from: 2027-03-12-egg/a2, took: all}
   - {from: 2027-03-12-egg/a1, counted: 0 g}
 """
+TRIP = """
+name: The lake
+starts: 2027-06-26
+people:
+  - Ada
+  - Bo: {appetite: 120 %, avoids: peanut}
+stoves: burner
+pots: [pot, pan]
+fuel in hand: 85 g
+water containers: {can: 10 L, bottle: {holds: 1 L, count: 4}}
+mealtimes: {supper: 19:00}
+drinks: tea
+spare day: [supper: leek soup]
+stops:
+  - {place: the jetty, day: 1, fills: tap}
+  - place: the far shore
+    day: 1
+    fills: to be treated
+    treated by: boiling
+    meals:
+      - supper: leek soup
+      - breakfast: {dish: porridge, for: Ada, at: 7:30}
+stands: gone
+came home: {date: 2027-06-27, left: [{oats: 40 g}, {leek rings: {weight: 1 oz, why: rain}}]}
+"""
 
 PLAIN = {
     "dish.json": DISH,
@@ -226,6 +275,7 @@ PLAIN = {
     "book.json": BOOK,
     "batch.json": RUN,
     "draws.json": DRAWS,
+    "trip.json": TRIP,
 }
 
 
@@ -267,6 +317,13 @@ def test_plain_files_fit(
         ("book.json", "packlarder: 1", 'packlarder: "1"'),
         ("book.json", "lid: yes", "lid: false"),
         ("book.json", "title: 1984", "title: A book\non: 2027-06-01"),
+        ("trip.json", "- Ada\n", "- Ada: {}\n  - Cy\n"),
+        ("trip.json", "avoids: peanut", "avoids: [peanut, nuts], x-bunk: 3"),
+        ("trip.json", "fuel in hand: 85 g", "fuel in hand: [85 g, 180 g]"),
+        ("trip.json", "drinks: tea", "drinks: [tea, what it was called before]"),
+        ("trip.json", "at: 7:30", "at: 7.30"),
+        ("trip.json", "for: Ada", "for: [Ada, Bo]"),
+        ("trip.json", "can: 10 L", "can: {holds: 10 L}"),
     ],
 )
 def test_other_ways_to_write_it_fit(
@@ -323,6 +380,18 @@ def test_other_ways_to_write_it_fit(
         ("batch.json", "in: jar, holds: 90 g", "in: jar"),
         ("draws.json", "took: all", "tok: all"),
         ("draws.json", "date: 2027-04-01\n", ""),
+        ("trip.json", "starts: 2027-06-26\n", ""),
+        ("trip.json", "stops:", "stop:"),
+        ("trip.json", "- Bo: {appetite: 120 %", "- Bo: {apetite: 120 %"),
+        ("trip.json", "avoids: peanut", "avoids: peenut"),
+        ("trip.json", "fills: tap", "fills: well"),
+        ("trip.json", "treated by: boiling", "treated by: praying"),
+        ("trip.json", "- supper: leek soup", "- super: leek soup"),
+        ("trip.json", "- supper: leek soup", "- supper: [leek soup, porridge]"),
+        ("trip.json", "mealtimes: {supper", "mealtimes: {dinner"),
+        ("trip.json", "holds: 1 L, count: 4", "count: 4"),
+        ("trip.json", "weight: 1 oz, why", "wait: 1 oz, why"),
+        ("trip.json", "stands: gone", "stands: away"),
     ],
 )
 def test_wrong_files_do_not_fit(checks: Mapping[str, Draft202012Validator], name: str, right: str, wrong: str) -> None:
@@ -366,7 +435,7 @@ def offered(checks: Mapping[str, Draft202012Validator], name: str, *path: str) -
     return found
 
 
-KEYS = ("parts", "made of", "on the trays")
+KEYS = ("parts", "made of", "on the trays", "on the move")
 
 
 def _at(root: JsonSchemaValue, path: tuple[str, ...]) -> object:
@@ -391,6 +460,14 @@ def _at(root: JsonSchemaValue, path: tuple[str, ...]) -> object:
         ("component.json", ("properties", "contains"), set(Allergen)),
         ("batch.json", ("properties", "on the trays"), {"Egg powder", "egg-powder"}),
         ("batch.json", ("properties", "dryer"), {"freeze-dryer", "air dryer"}),
+        ("trip.json", ("$defs", "MealDetail", "anyOf"), {"Apple porridge", "apple-porridge"}),
+        ("trip.json", ("properties", "drinks"), {"Milk coffee", "milk-coffee"}),
+        ("trip.json", ("properties", "on the move"), {"Raisins", "raisins"}),
+        ("trip.json", ("properties", "stoves"), {"canister burner", "beach fire"}),
+        ("trip.json", ("properties", "pots"), {"small pot", "griddle"}),
+        ("trip.json", ("$defs", "Stop", "properties", "to buy"), {"Raisins", "raisins"}),
+        ("trip.json", ("$defs", "Stop", "properties", "fills"), {"tap", "to be treated", "snow"}),
+        ("trip.json", ("$defs", "PersonDetail", "properties", "avoids"), set(Allergen)),
         ("batch.json", ("$defs", "Filled", "properties", "in"), {"half-litre jar"}),
         ("book.json", ("properties", "booklet measure"), {"mug", "beaker"}),
         ("book.json", ("properties", "authority"), set(Authority)),

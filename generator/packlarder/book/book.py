@@ -72,6 +72,8 @@ class Book:
     """Files that were there and could not be read; whoever names what they hold is not to blame."""
     unread_components: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
     """For each word, as `spoken` gives it, that a component in such a file answers to: the file."""
+    unread_dishes: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
+    """The same for dishes."""
 
     @cached_property
     def component_ids(self) -> Mapping[str, str]:

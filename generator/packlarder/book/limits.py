@@ -7,6 +7,7 @@ from pydantic import AfterValidator, BeforeValidator, WithJsonSchema
 from packlarder.book.base import slip
 from packlarder.book.defaults import known
 from packlarder.book.fields import Degrees, Length, Minutes, Power, Share, Volume, Weight, Whole
+from packlarder.book.names import as_list
 from packlarder.measure import Quantity, written
 
 MOST_SERVINGS = 24
@@ -87,7 +88,14 @@ DayWater = Annotated[Volume, _between("10 mL", "15 L")]
 """Water for a person and day."""
 CanVolume = Annotated[Volume, _between("100 mL", "200 L")]
 """What a container for water, or a cooler, holds."""
+_WEIGHT = {"type": ["string", "number"], "examples": ["180 g"]}
 FuelWeight = Annotated[Weight, _between("1 g", "20 kg")]
 """Fuel that is left in a cartridge, bottle or can."""
+FuelWeights = Annotated[
+    tuple[FuelWeight, ...],
+    BeforeValidator(as_list),
+    WithJsonSchema({"anyOf": [_WEIGHT, {"type": "array", "items": _WEIGHT}]}),
+]
+"""What is left in one of them, or in several in brackets."""
 HeatHours = Annotated[Minutes, _between("15 min", "16 h")]
 """Hours of hard work in heat."""

@@ -11,18 +11,29 @@ from packlarder.faults import Spot
 
 V = TypeVar("V")
 
+EXAMPLES = {"dish": "supper", "detail": "Ada"}
+"""What stands before the colon in an example, by what stands behind it; a component else."""
 LONGEST = 40
 """Characters of a name that an example repeats."""
 
 
 def pair_schema(
-    names: object, values: object, handler: GetCoreSchemaHandler, *, make: Callable[[str, V], object], example: str
+    names: object,
+    values: object,
+    handler: GetCoreSchemaHandler,
+    *,
+    make: Callable[[str, V], object],
+    example: str,
+    wants: str = "amount",
 ) -> CoreSchema:
-    """Give the schema of a mapping of one key, of which `make` makes the record; `example` is an amount for faults."""
+    """Give the schema of a mapping of one key, of which `make` makes the record.
+
+    For faults, `wants` is the word for what stands behind the key, and `example` is one.
+    """
     one = Annotated[dict[names, values], Field(min_length=1, max_length=1)]  # type: ignore[valid-type]  # given at run time
 
     def look(value: object) -> object:
-        return name_with_amount(value, example)
+        return name_with_amount(value, example, wants)
 
     def made(entry: dict[str, V]) -> object:
         ((name, value),) = entry.items()
@@ -32,12 +43,16 @@ def pair_schema(
     return core_schema.no_info_after_validator_function(made, pair)
 
 
-def name_with_amount(value: object, example: str) -> object:
+def name_with_amount(value: object, example: str, wants: str) -> object:
     """Let through a mapping of one key; raises slip(...) for what is nearly one."""
     if isinstance(value, str):
-        raise slip("no-amount", f'"{value[:LONGEST]}" has no amount', f"write it like `{value[:LONGEST]}: {example}`")
+        raise slip("no-amount", f'"{value[:LONGEST]}" has no {wants}', f"write it like `{value[:LONGEST]}: {example}`")
     if value is None or isinstance(value, list):
-        raise slip("no-amount", "a name with its amount is wanted here", f"write it like `leek rings: {example}`")
+        raise slip(
+            "no-amount",
+            f"a name with its {wants} is wanted here",
+            f"write it like `{EXAMPLES.get(wants, 'leek rings')}: {example}`",
+        )
     if isinstance(value, dict) and len(value) > 1:
         first, second, *_ = value
         message = f'"{first}" and "{second}" stand in one item of the list'
@@ -45,7 +60,7 @@ def name_with_amount(value: object, example: str) -> object:
     if isinstance(value, dict) and None in value.values():
         (name,) = value
         help = f"write it like `{name}: {example}`"
-        raise slip("no-amount", f'"{name}" has no amount', help, at=(name,), spot=Spot.KEY)
+        raise slip("no-amount", f'"{name}" has no {wants}', help, at=(name,), spot=Spot.KEY)
     return value
 
 

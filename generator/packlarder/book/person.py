@@ -2,7 +2,8 @@
 
 from typing import Annotated
 
-from pydantic import BeforeValidator, GetCoreSchemaHandler, WithJsonSchema, model_validator
+from pydantic import BeforeValidator, GetCoreSchemaHandler, GetJsonSchemaHandler, WithJsonSchema
+from pydantic.json_schema import JsonSchemaValue
 from pydantic_core import CoreSchema
 
 from packlarder.book.base import BookModel, slip
@@ -12,6 +13,7 @@ from packlarder.book.limits import Appetite, Burden, DayWater
 from packlarder.book.names import as_list
 from packlarder.book.pair import pair_schema
 from packlarder.book.wording import closest
+from packlarder.faults import Spot
 from packlarder.figures.allergens import Allergen, allergens_meant
 
 OLDEST = 120
@@ -29,9 +31,9 @@ def _avoided(text: str) -> tuple[Allergen, ...]:
     raise slip("unknown-allergen", f'no allergen is called "{text}"', f"{hint}the words are: {', '.join(Allergen)}")
 
 
-AvoidedWord = Annotated[tuple[Allergen, ...], Written(_avoided, tuple, {"type": "string", "x-names": "allergen"})]
+_WORD = {"type": "string", "x-names": "avoided"}
+AvoidedWord = Annotated[tuple[Allergen, ...], Written(_avoided, tuple, _WORD)]
 """An allergen in a plain word, and all that the word can mean."""
-_WORD = {"type": "string", "x-names": "allergen"}
 Avoided = Annotated[
     tuple[AvoidedWord, ...],
     BeforeValidator(as_list),
@@ -68,11 +70,6 @@ class PersonDetail(BookModel):
         """Give every allergen they avoid, once each."""
         return tuple(dict.fromkeys(one for meant in self.avoids for one in meant))
 
-    @model_validator(mode="before")
-    @classmethod
-    def _nothing_to_say(cls, value: object) -> object:
-        return {} if value is None else value
-
 
 class Person:
     """Somebody who comes along; `name` is as the author wrote it."""
@@ -86,11 +83,21 @@ class Person:
     @classmethod
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read a bare name, or `name: {...}`, one to an item."""
-        return pair_schema(Text, PersonDetail, handler, make=cls, example="{appetite: 120 %}")
+        return pair_schema(Text, PersonDetail, handler, make=cls, example="{appetite: 120 %}", wants="detail")
+
+    @classmethod
+    def __get_pydantic_json_schema__(cls, schema: CoreSchema, handler: GetJsonSchemaHandler) -> JsonSchemaValue:
+        """Let an editor take the name alone too."""
+        return {"anyOf": [{"type": "string", "minLength": 1}, handler(schema)]}
 
 
 def with_bare_names(value: object) -> object:
     """Take a name alone in a list of people for somebody of whom there is nothing to say."""
     if not isinstance(value, list):
         return value
+    for index, one in enumerate(value):
+        if isinstance(one, dict) and len(one) == 1 and None in one.values():
+            [name] = one
+            help = f"take the colon away, or write what matters: `{name}: {{appetite: 120 %}}`"
+            raise slip("empty-value", f'nothing stands after "{name}"', help, at=(index, name), spot=Spot.KEY)
     return [{one: {}} if isinstance(one, str) else one for one in value]

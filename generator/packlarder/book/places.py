@@ -37,8 +37,8 @@ class Layout:
         self._lines = lines_of(self._text)
 
     @cached_property
-    def _root(self) -> "_Node":
-        return _tree(self._text)
+    def _root(self) -> "Node":
+        return tree(self._text)
 
     def locate(self, place: Place) -> Position:
         """Find a place; where its last keys are missing, the nearest thing around them. Never fails.
@@ -74,15 +74,18 @@ class Layout:
 
 
 @dataclass(slots=True)
-class _Node:
-    """One value: where it stands, whether it can be marked from end to end, and what is in it."""
+class Node:
+    """One value: where it stands, whether it can be marked from end to end, and what is in it.
+
+    The span of a list or mapping over several lines is only where it begins: at the hyphen, at the first key.
+    """
 
     span: Span
     inline: bool = True
     is_mapping: bool = False
     is_list: bool = False
-    keys: "dict[str, tuple[Span, _Node]]" = field(default_factory=dict)
-    items: "list[_Node]" = field(default_factory=list)
+    keys: "dict[str, tuple[Span, Node]]" = field(default_factory=dict)
+    items: "list[Node]" = field(default_factory=list)
     waiting: tuple[str, Span] | None = None
 
     def first_words(self) -> Span:
@@ -95,13 +98,13 @@ class _Node:
         """Tell whether a key of this kind can lead on from here."""
         return self.is_list if isinstance(key, int) else self.is_mapping
 
-    def inside(self, key: Key) -> "tuple[Span | None, _Node] | None":
+    def inside(self, key: Key) -> "tuple[Span | None, Node] | None":
         """Give what stands under a key, and the key's own place if it has one."""
         if isinstance(key, str):
             return self.keys.get(key)
         return (None, self.items[key]) if 0 <= key < len(self.items) else None
 
-    def take(self, node: "_Node", text: str = "") -> None:
+    def take(self, node: "Node", text: str = "") -> None:
         """Take what comes next inside: an item, a key, or the value of the key that waits."""
         if not self.is_mapping:
             self.items.append(node)
@@ -113,9 +116,9 @@ class _Node:
             self.waiting = None
 
 
-def _tree(text: str) -> _Node:
-    """Build the tree of a text as far as it can be read."""
-    top = _Node(Span(1, 1, 1, 1), inline=False, is_list=True)
+def tree(text: str) -> Node:
+    """Build the tree of a text, without byte order mark, as far as it can be read."""
+    top = Node(Span(1, 1, 1, 1), inline=False, is_list=True)
     around = [top]
     try:
         for event in events(text):
@@ -127,15 +130,15 @@ def _tree(text: str) -> _Node:
     return top.items[0] if top.items else top
 
 
-def _grow(around: list[_Node], event: Event) -> None:
+def _grow(around: list[Node], event: Event) -> None:
     span = span_of(event)
     if isinstance(event, ScalarEvent):
-        around[-1].take(_Node(span, inline=bool(event.value or event.style)), event.value)
+        around[-1].take(Node(span, inline=bool(event.value or event.style)), event.value)
     elif isinstance(event, AliasEvent):
-        around[-1].take(_Node(span))
+        around[-1].take(Node(span))
     elif isinstance(event, CollectionStartEvent):
         is_mapping = isinstance(event, MappingStartEvent)
-        around.append(_Node(span, inline=bool(event.flow_style), is_mapping=is_mapping, is_list=not is_mapping))
+        around.append(Node(span, inline=bool(event.flow_style), is_mapping=is_mapping, is_list=not is_mapping))
     elif isinstance(event, CollectionEndEvent):
         full = around.pop()
         if full.inline:

@@ -34,7 +34,7 @@ from packlarder.book.own_food import OwnFood, OwnFoods
 from packlarder.book.split_sentence import split_sentences
 from packlarder.book.strict.source import text_of
 from packlarder.book.trip import Trip
-from packlarder.book.unread import unread_components
+from packlarder.book.unread import unread_names
 from packlarder.book.validate import validate
 from packlarder.book.wording import closest
 from packlarder.faults import Fault, Place, Severity, Spot
@@ -78,7 +78,8 @@ def read_book(files: Mapping[str, bytes], lost: Iterable[str] = ()) -> ReadBook:
     book = Book(
         household=household,
         unread=_files(fault for fault in faults if fault.severity is Severity.ERROR) | lost,
-        unread_components=MappingProxyType(_unread(files, lost, faults, components)),
+        unread_components=MappingProxyType(_unread(COMPONENTS_FOLDER, files, lost, faults, components)),
+        unread_dishes=MappingProxyType(_unread(DISHES_FOLDER, files, lost, faults, dishes)),
         foods=MappingProxyType(foods),
         components=MappingProxyType(components),
         dishes=MappingProxyType(dishes),
@@ -96,10 +97,10 @@ def _files(faults: Iterable[Fault]) -> frozenset[str]:
 
 
 def _unread(
-    files: Mapping[str, bytes], lost: Iterable[str], faults: Iterable[Fault], sound: Iterable[str]
+    folder: str, files: Mapping[str, bytes], lost: Iterable[str], faults: Iterable[Fault], sound: Iterable[str]
 ) -> dict[str, str]:
     elsewhere = _files(fault for fault in faults if fault.code == MISPLACED)
-    return unread_components(files, lost, elsewhere, sound)
+    return unread_names(folder, files, lost, elsewhere, sound)
 
 
 def _household(files: Mapping[str, bytes], faults: list[Fault]) -> Household | None:

@@ -52,7 +52,7 @@ FILES: Mapping[str, tuple[type[FileModel], str]] = MappingProxyType(
 """The schemas by the names of their files: what each is made from, and its title."""
 
 ALONE: Mapping[str, str] = MappingProxyType(
-    {"PartDetail": "take", "Pack": "holds", "MealDetail": "dish", "WaterContainer": "holds"}
+    {"PartDetail": "take", "Pack": "holds", "MealDetail": "dish", "WaterContainer": "holds", "LeftDetail": "weight"}
 )
 """Models that may be written as the value of one of their keys alone: `60 g` for `{take: 60 g}`."""
 
@@ -227,8 +227,9 @@ class _Offer:
         """Refer to the names of these kinds; any other text is let through, but for allergens."""
         offered = self._wanted(kinds)
         others: JsonSchemaValue = {"type": "string", "minLength": 1}
-        if kinds == ("allergen",):
-            offered, others = [one.value for one in Allergen], {"type": "string", "pattern": _also_called()}
+        if kinds in (("allergen",), ("avoided",)):
+            pattern = _also_called(several=kinds == ("avoided",))
+            offered, others = [one.value for one in Allergen], {"type": "string", "pattern": pattern}
         either = {"anyOf": [{"enum": offered}, others]} if offered else others
         return self._defined(f"{'-or-'.join(kinds)}-names", either)
 
@@ -254,9 +255,10 @@ def _kinds(schema: JsonSchemaValue) -> tuple[str, ...]:
     return (mark,) if isinstance(mark, str) else mark
 
 
-def _also_called() -> str:
-    """Give the pattern of the other words that mean one allergen and no other; they are read, not offered."""
-    others = {word for facts in ALLERGENS.values() for word in facts.also_called if len(allergens_meant(word)) == 1}
+def _also_called(*, several: bool) -> str:
+    """Give the pattern of the other words that mean one allergen, or `several` too; they are read, not offered."""
+    words = {word for facts in ALLERGENS.values() for word in facts.also_called}
+    others = {word for word in words if several or len(allergens_meant(word)) == 1}
     return f"^({'|'.join(map(re.escape, sorted(others)))})$"
 
 

@@ -5,15 +5,15 @@ from datetime import time
 from enum import StrEnum
 from typing import Annotated
 
-from pydantic import Field, GetCoreSchemaHandler, model_validator
-from pydantic_core import CoreSchema
+from pydantic import Field, GetCoreSchemaHandler, field_validator, model_validator
+from pydantic_core import CoreSchema, core_schema
 
 from packlarder.book.base import BookModel, slip
 from packlarder.book.dish import Meal
 from packlarder.book.fields import Text, Written, YesNo, whole_between
 from packlarder.book.limits import AirDegrees, ColdDegrees, HeatHours, Height
 from packlarder.book.names import ComponentNames, DishName, Texts
-from packlarder.book.pair import pair_schema
+from packlarder.book.pair import LONGEST, pair_schema
 from packlarder.faults import Spot
 
 MOST_DAYS = 60
@@ -58,7 +58,7 @@ def _clock(text: str) -> time:
     return time(hour, minute)
 
 
-TimeOfDay = Annotated[time, Written(_clock, time, {"examples": ["18:30"]})]
+TimeOfDay = Annotated[time, Written(_clock, time, {"type": ["string", "number"], "examples": ["18:30"]})]
 """A time of day: `18:30`."""
 DayNumber = Annotated[int, whole_between(1, MOST_DAYS)]
 """A day of the trip, the first being 1."""
@@ -77,6 +77,14 @@ class MealDetail(BookModel):
     """which of the stoves along, if not the dish's or the first"""
     pot: Text = ""
     """which of the pots along, for a dish whose own stays at home"""
+
+    @field_validator("for_", mode="before")
+    @classmethod
+    def _somebody(cls, value: object) -> object:
+        if value == []:
+            help = "name those who eat it, or leave `for` out: then all do"
+            raise slip("empty-value", "nobody is named here", help)
+        return value
 
     @model_validator(mode="before")
     @classmethod
@@ -98,7 +106,15 @@ class MealLine:
     @classmethod
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `supper: squash stew`, one to a line."""
-        return pair_schema(Meal, MealDetail, handler, make=cls, example="squash stew")
+        pair = pair_schema(Meal, MealDetail, handler, make=cls, example="squash stew", wants="dish")
+        return core_schema.no_info_before_validator_function(_says_which_meal, pair)
+
+
+def _says_which_meal(value: object) -> object:
+    if isinstance(value, str) and value not in set(Meal):
+        dish = value[:LONGEST]
+        raise slip("no-meal", f'it does not say at which meal "{dish}" is eaten', f"write it like `supper: {dish}`")
+    return value
 
 
 class Stop(BookModel):

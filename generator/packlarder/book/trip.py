@@ -7,10 +7,11 @@ from pydantic import BeforeValidator, Field, GetCoreSchemaHandler, field_validat
 from pydantic_core import CoreSchema
 
 from packlarder.book.base import BookModel, slip
+from packlarder.book.came_home import CameHome
 from packlarder.book.defaults import known
 from packlarder.book.dish import Meal
 from packlarder.book.fields import Day, Prose, Text, Whole
-from packlarder.book.limits import CanVolume, DayWater, FuelWeight, Margin
+from packlarder.book.limits import CanVolume, DayWater, FuelWeights, Margin
 from packlarder.book.names import ComponentName, Texts
 from packlarder.book.pair import pair_schema
 from packlarder.book.part import Take, TakeField
@@ -106,7 +107,7 @@ class Trip(BookModel):
     """how many pots can stand on the flame at once"""
     pots: Annotated[Texts, Field(min_length=1)]
     """which of your pots and pans come along"""
-    fuel_in_hand: tuple[FuelWeight, ...] = ()
+    fuel_in_hand: FuelWeights = ()
     """part-used cartridges or fuel that you have, by what is left in each: `[180 g, 95 g]`"""
     water_containers: dict[Text, WaterContainer] = Field(default_factory=dict)
     """what water is carried in: `{water bag: 10 L, bottle: {holds: 1 L, count: 4}}`"""
@@ -122,6 +123,8 @@ class Trip(BookModel):
     """what is carried beyond what was worked out"""
     notes: Prose = ()
     """anything else worth knowing"""
+    came_home: CameHome | None = None
+    """of a trip that is gone: when it came home, and what was left; the command `home` writes it"""
 
     @field_validator("people", "stops", mode="before")
     @classmethod
@@ -142,6 +145,18 @@ class Trip(BookModel):
             if stop.day < self.stops[index - 1].day:
                 message = f"day {stop.day} comes before day {self.stops[index - 1].day} of the stop above"
                 raise slip("out-of-order", message, "write the stops in the order of days", at=("stops", index, "day"))
+        return self
+
+    @model_validator(mode="after")
+    def _gone_before_home(self) -> "Trip":
+        if self.came_home is None:
+            return self
+        if self.stands is not Stands.GONE:
+            message = "a trip that came home is gone"
+            raise slip("not-gone", message, "write `stands: gone`", at=("came home",), spot=Spot.KEY)
+        if self.came_home.date < self.starts:
+            message = f"it came home before it starts, on {self.starts.isoformat()}"
+            raise slip("out-of-order", message, "is it another day, or another year?", at=("came home", "date"))
         return self
 
     @property

@@ -1,11 +1,11 @@
-"""What a component that could not be read is called, so that whoever names it is not blamed for it."""
+"""What a component or dish that could not be read is called, so that whoever names it is not blamed for it."""
 
 import re
 from collections.abc import Iterable, Iterator, Mapping
 from difflib import get_close_matches
 from pathlib import PurePosixPath
 
-from packlarder.book.book import COMPONENTS_FOLDER, spoken
+from packlarder.book.book import spoken
 from packlarder.book.nodes import Node, read_yaml
 from packlarder.book.strict.source import readable
 
@@ -15,21 +15,21 @@ ALIKE = 0.75
 _NAME_LINE = re.compile(r"^name:[ \t]*[\"']?(?P<name>[^\"'#\r\n]+)", re.MULTILINE)
 
 
-def unread_components(
-    files: Mapping[str, bytes], lost: Iterable[str], misplaced: Iterable[str], sound: Iterable[str]
+def unread_names(
+    folder: str, files: Mapping[str, bytes], lost: Iterable[str], misplaced: Iterable[str], sound: Iterable[str]
 ) -> dict[str, str]:
-    """Give the file for each word, as it is compared, that a component answers to whose file could not be read.
+    """Give the file for each word, as it is compared, that something of a folder answers to whose file was not read.
 
     `lost` are files that could not even be opened, `misplaced` those that lie in another folder; `sound` are the ids
-    of the components that were read.
+    of what was read of this one.
     """
     misplaced = frozenset(misplaced)
-    read = {f"{COMPONENTS_FOLDER}/{id}.yaml" for id in sound}
+    read = {f"{folder}/{id}.yaml" for id in sound}
     words: dict[str, str] = {}
     for file in sorted({*files, *lost} - read):
         path = PurePosixPath(file)
-        is_component = path.parent.name == COMPONENTS_FOLDER and path.suffix.lower() in SUFFIXES
-        if is_component or file in misplaced:
+        belongs = path.parent.name == folder and path.suffix.lower() in SUFFIXES
+        if belongs or file in misplaced:
             words |= {spoken(word): file for word in (path.stem, *_called(file, files.get(file, b"")))}
     return words
 

@@ -1,4 +1,4 @@
-"""The command `new`: a file for a component, dish, batch or stocktake, with what is known of it filled in."""
+"""The command `new`: a file for a component, dish, batch, trip or stocktake, with what is known of it filled in."""
 
 import re
 from collections import Counter
@@ -11,6 +11,7 @@ from packlarder.cli import texts
 from packlarder.cli.larder_stage import open_larder
 from packlarder.cli.new_file import EMPTY, id_of, quoted, skeleton, write_new
 from packlarder.cli.new_store import new_batch, new_stocktake
+from packlarder.cli.new_trip import new_trip
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.schemas import write_schemas
 from packlarder.cli.stages import book_folder, read
@@ -31,12 +32,16 @@ def new(options: Options) -> int:
         file, text = _named(options.kind, " ".join(options.name.split()), folder, found.book)
     else:
         opened = open_larder(folder, found, found.book)
-        file, text = new_batch(opened, options.name) if options.kind == "batch" else new_stocktake(opened, options.name)
+        file, text = OPENED_FIRST[options.kind](opened, options.name)
     write_new(folder, file, text)
     write_schemas(folder, found.book)
     says = texts.LISTED if options.kind == "stocktake" else texts.ADDED
     print(says.format(path=folder / file, program=texts.PROGRAM))
     return 0
+
+
+OPENED_FIRST = {"batch": new_batch, "stocktake": new_stocktake, "trip": new_trip}
+"""What gives the file of kinds that want to know what the household has in its larder."""
 
 
 def _named(kind: str, name: str, folder: Path, book: Book) -> tuple[str, str]:

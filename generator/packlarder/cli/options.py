@@ -39,6 +39,10 @@ class Options:
     amount: str = ""
     what_for: str = ""
     why: str = ""
+    not_taken: tuple[str, ...] = ()
+    left: tuple[str, ...] = ()
+    learnt: tuple[str, ...] = ()
+    write: bool = False
     servings: int | None = None
     sheets: tuple[str, ...] = ()
     first: int = 1
@@ -65,6 +69,8 @@ def _sensible(options: Options) -> Options:
     """Give a command line back. Raises Misuse for what its kind lacks, or does not take."""
     if options.command == "draw":
         return _drawn(options)
+    if options.command == "home" and not options.name:
+        raise Misuse(texts.REQUIRED.format(word="TRIP"))
     if options.command not in ("show", "new", "labels"):
         return options
     if not options.name and options.kind not in texts.NAMELESS_KINDS:
@@ -110,7 +116,7 @@ def _parser() -> _Parser:
         name: commands.add_parser(name, help=says.short, description=says.long, epilog=says.more)
         for name, says in texts.COMMANDS.items()
     }
-    for name in ("build", "check", "show", "serve", "new", "draw", "labels"):
+    for name in ("build", "check", "show", "serve", "new", "draw", "home", "labels"):
         _common(made[name])
     for one in (parser, *made.values()):
         one.allow_abbrev = False
@@ -123,6 +129,7 @@ def _parser() -> _Parser:
     made["new"].add_argument("kind", type=_kind(texts.NEW_KINDS), metavar="KIND", help=texts.KIND_NEW)
     made["new"].add_argument("name", nargs="*", action=_Joined, default="", metavar="NAME", help=texts.NAME)
     _draw(made["draw"])
+    _home(made["home"])
     _labels(made["labels"])
     made["bench"].add_argument("--dishes", type=_dishes, metavar="NUMBER", default=1000, help=texts.DISHES)
     return parser
@@ -158,6 +165,14 @@ def _draw(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--why", metavar="TEXT", default="", help=texts.WHY)
 
 
+def _home(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("name", nargs="*", action=_Joined, default="", metavar="TRIP", help=texts.TRIP)
+    parser.add_argument("--not-taken", action=_Again, metavar="MARK", default=(), help=texts.NOT_TAKEN)
+    parser.add_argument("--left", action=_Again, metavar="TEXT", default=(), help=texts.LEFT)
+    parser.add_argument("--learnt", action=_Again, metavar="TEXT", default=(), help=texts.LEARNT)
+    parser.add_argument("--write", action="store_true", help=texts.WRITE)
+
+
 class _Joined(argparse.Action):
     """Takes several words for one name."""
 
@@ -184,6 +199,20 @@ class _Several(_Joined):
     ) -> None:
         """Keep the words."""
         setattr(namespace, self.dest, tuple(map(str, values or ())))
+
+
+class _Again(_Joined):
+    """Takes a word as often as it is given."""
+
+    def __call__(
+        self,
+        parser: argparse.ArgumentParser,  # noqa: ARG002 - as argparse calls it
+        namespace: argparse.Namespace,
+        values: str | Sequence[object] | None,
+        option_string: str | None = None,  # noqa: ARG002 - as argparse calls it
+    ) -> None:
+        """Keep it behind those before it."""
+        setattr(namespace, self.dest, (*getattr(namespace, self.dest), str(values)))
 
 
 class _kind:  # noqa: N801 - used like the functions beside it

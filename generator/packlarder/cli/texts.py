@@ -53,11 +53,12 @@ its batches; or what stands in the larder, first to be eaten first.""",
         "Make a new book with a commented example of each kind of file.",
     ),
     "new": Command(
-        "add a component, dish or batch",
-        """Add a file for a new component or dish, for a drying run or for a stocktake,
-with what is known filled in.""",
+        "add a component, dish, batch or trip",
+        """Add a file for a new component or dish, for a drying run, for a trip or for a
+stocktake, with what is known filled in.""",
         f"""Examples: {PROGRAM} new component Leek rings
           {PROGRAM} new batch Leek rings, peas
+          {PROGRAM} new trip Over the ridge
           {PROGRAM} new stocktake cellar shelf
 
 The file of a batch says how its components were dried last time, and what to
@@ -74,6 +75,20 @@ counted: as a new file in draws/, and only if it can be true.""",
           {PROGRAM} draw 2027-04-10-eggs/a1 counted 8 g
 
 What was wrong is undone by taking the file away.""",
+    ),
+    "home": Command(
+        "book what a trip took and taught",
+        """Book what a trip took out of the larder, what came home of it, and what was
+learnt as a change to a dish, and mark the trip gone. Without --write it only
+shows what it would do.""",
+        f"""Examples: {PROGRAM} home weekend-at-the-lake
+          {PROGRAM} home weekend-at-the-lake --not-taken 2026-09-12-carrots/a2
+                 --left "black beans: 40 g, too much for two"
+                 --learnt "beans and rice: black beans: 80 g -> 60 g, too much"
+                 --write
+
+What is drawn is what the packing list took on the day of departure. What lay
+open in a trip pack is not put back into a jar.""",
     ),
     "labels": Command(
         "print labels for jars, lids and packs",
@@ -101,7 +116,7 @@ one-4x6. Print at full size, and lay the first page on a sheet before you go on.
 }
 
 SHOW_KINDS = ("dish", "batch", "larder")
-NEW_KINDS = ("component", "dish", "batch", "stocktake")
+NEW_KINDS = ("component", "dish", "batch", "trip", "stocktake")
 NAMELESS_KINDS = ("larder", "stocktake", "all")
 """Kinds that need no name."""
 LABEL_KINDS = ("batch", "component", "since", "all", "dish")
@@ -125,7 +140,7 @@ SHOW_JSON = "give everything as JSON"
 PORT = "the port to serve on (default: 8300, or the next free one)"
 FOLDER = "the folder to make; it must be empty or new"
 KIND_SHOW = "what to print: dish, batch or larder"
-KIND_NEW = "what to add: component, dish, batch or stocktake"
+KIND_NEW = "what to add: component, dish, batch, trip or stocktake"
 ID = "a dish's id or name; a batch's id, or the mark on a label; for the larder nothing"
 NAME = (
     "what it is called; of a batch the components on its trays, with commas between them;"
@@ -137,6 +152,11 @@ DEED = "what happened: took, gave away, threw out, opened or counted"
 AMOUNT = "how much: a weight such as 60 g, or all; of what was counted, what is still there"
 WHAT_FOR = "what for; the file is named after it"
 WHY = "why"
+TRIP = "the trip's id or name"
+NOT_TAKEN = "a container that stayed shut after all, by its mark; as often as needed"
+LEFT = "what came home uneaten and why: COMPONENT: 40 g, why; as often as needed"
+LEARNT = "a change to a dish: DISH: PART: 150 g -> 120 g, why; as often as needed"
+WRITE = "do it; without it, it is only shown"
 DISHES = "how many dishes the book has (default: 1000)"
 
 SAID = "packlarder: {sentence}"
@@ -192,6 +212,8 @@ LOADED = "as loaded, all trays together: a weight, or a count such as 18 eggs"
 LOADED_LAST = "as loaded, all trays together; last time {fresh} on {trays}"
 AS_LAST_TIME = "as last time"
 AS_USUAL = "as usual"
+AS_USUAL_THERE = "as usual; left out, it holds"
+SO_MANY_MORE = " and {more} more"
 TREATMENTS = "blanched, acid dip, heated to 74 °C, frozen first"
 DEPTH = "how deep it lay, such as 8 mm"
 TRAYS = "on how many trays it lay"
@@ -229,6 +251,37 @@ NO_FOLDER = "there is no folder {folder}."
 UNREADABLE_FOLDER = "the folder {folder} can not be read: {why}."
 NO_DISH = 'no dish is called "{name}"; {hint}'
 NO_DISHES = "the book has no dish yet."
+NO_TRIP = 'no trip is called "{name}"; {hint}'
+NO_TRIPS = "the book has no trip yet."
+HOME_SINCE = "{name} came home on {day} already; nothing was changed."
+HOME_ALREADY = "{name} is gone already; nothing was changed."
+NOT_BEGUN = "{name} starts on {starts}, and this is {day}; name the day with --on."
+HOME_REFUSED = "the book would be wrong after it; nothing was written:"
+HOME_TITLE = "{name}, from {starts}"
+HOME_TAKEN = "Taken out of the larder"
+HOME_NOTHING_TAKEN = "Nothing: the larder had nothing of what the trip took."
+HOME_LACKED = "Not booked, for the larder had none: {weight} of {name}."
+HOME_EMPTIED = "emptied"
+HOME_LEFT = "Came home uneaten"
+HOME_NOT_BACK = (
+    "It lay open in a trip pack, so it is not put back into a jar: it keeps for days, not for months. Eat it soon, or"
+    " throw it away."
+)
+HOME_LEARNT = "Learnt"
+HOME_FILES = "Files"
+HOME_NEW_FILE = "new: {file}"
+HOME_NOT_YET = "Nothing was written yet; say the same again with --write."
+HOME_WRITTEN = "Written. The trip is gone."
+HOME_NOTED_BEFORE = "{file} notes something for this trip too: is anything counted twice? Then take that file away."
+LEFT_LIKE = '"{said}" can not be understood; write it like "leek rings: 40 g, too much".'
+LEFT_TOO_MUCH = "{left} of {name} came home, and only {most} came along."
+LEARNT_LIKE = '"{said}" can not be understood; write it like "leek soup: leek rings: 150 g -> 120 g, too much".'
+NOT_ALONG = 'nothing on this trip is called "{name}"; {hint}'
+NOT_TO_TAKE = "nothing was to be taken from {mark}."
+NO_PART = 'the dish has no part that is called "{name}"; {hint}'
+WHICH_PART = 'several parts can be meant by "{name}"; say which: {parts}.'
+OTHER_AMOUNT = "{part} is not {former} in this dish; look what it says now."
+BY_HAND = "{file} can not be changed without touching more than that; change it by hand. Nothing was written."
 NO_RUN = 'no batch is called "{name}"; {hint}'
 LAST_RUNS = "the last were: {runs}."
 MEANT_RUNS = "did you mean: {runs}?"

@@ -6,6 +6,8 @@ There is one for each section: a whole file, or a nested group of keys with the 
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from packlarder.sheets.format_trips import TRIP_WHOLE
+
 WHOLE: Mapping[str, str] = MappingProxyType(
     {
         "writing": """\
@@ -235,6 +237,7 @@ drawn:
   - {from: 2027-03-12-beetroot/a1, took: 20 g}
   - {from: 2027-03-12-beetroot/a2, threw out: all, why: the lid was loose}
 """,
+        **TRIP_WHOLE,
         "pages": """\
 # How we pack
 

@@ -7,6 +7,8 @@ here: each is shown alone.
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from packlarder.sheets.format_trips import TRIP_KEYS
+
 KEYS: Mapping[str, str] = MappingProxyType(
     {
         "book": """\
@@ -253,5 +255,6 @@ opened: yes
 counted: 85 g
 why: it smelt stale
 """,
+        **TRIP_KEYS,
     }
 )

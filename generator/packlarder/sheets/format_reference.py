@@ -10,6 +10,7 @@ from pydantic.fields import FieldInfo
 from packlarder.book import (
     batch,
     bring_back,
+    came_home,
     component,
     days,
     dish,
@@ -17,10 +18,14 @@ from packlarder.book import (
     drying_run,
     fields,
     household,
+    limits,
     names,
     part,
+    person,
     step,
     stock,
+    stop,
+    trip,
 )
 from packlarder.book.base import BookModel
 from packlarder.book.docstrings import said_of_fields
@@ -60,6 +65,15 @@ MODELS: Mapping[str, type[BookModel]] = MappingProxyType(
         "filled": batch.Filled,
         "draws": draw.Draws,
         "draw": draw.Draw,
+        "trip": trip.Trip,
+        "person": person.PersonDetail,
+        "stop": stop.Stop,
+        "meal-line": stop.MealDetail,
+        "water-container": trip.WaterContainer,
+        "cooler": trip.Cooler,
+        "trip-margins": trip.TripMargins,
+        "came-home": came_home.CameHome,
+        "left": came_home.LeftDetail,
     }
 )
 """The sections whose keys are those of a model."""
@@ -100,6 +114,14 @@ KINDS: tuple[tuple[object, str], ...] = (
     (tuple[component.Ingredient, ...], "ingredients"),
     (names.Allergens, "allergens"),
     (tuple[dish.PackItem, ...], "held"),
+    (stop.DayNumber, "day of a trip"),
+    (stop.TimeOfDay, "time of day"),
+    (dict[dish.Meal, stop.TimeOfDay], "mealtimes"),
+    (person.Age, "whole"),
+    (person.Avoided, "allergens"),
+    (names.DishName, "dish"),
+    (tuple[trip.OnTheMove, ...], "rations"),
+    (limits.FuelWeights, "weights"),
 )
 """The kinds of value that models ask for, by their words in the catalogue."""
 
@@ -120,6 +142,10 @@ LISTED: tuple[tuple[object, str], ...] = (
     (batch.Batch, "batch"),
     (batch.Filled, "filled"),
     (draw.Draw, "draw"),
+    (person.Person, "person"),
+    (stop.Stop, "stop"),
+    (stop.MealLine, "meal-line"),
+    (came_home.Left, "left"),
 )
 """What lists hold, by the section that tells of it."""
 

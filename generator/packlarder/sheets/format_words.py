@@ -88,6 +88,37 @@ SECTIONS: Mapping[str, tuple[str, str]] = MappingProxyType(
             "batches/ is changed for it; the command draw writes such files.",
         ),
         "draw": ("Draw", "A line under drawn: one container, and what happened to it."),
+        "trip": (
+            "trips/*.yaml",
+            "A file for each trip: who goes, where you stop, what is eaten there, and what comes along. Packs, water, "
+            "fuel, times and what is still to dry follow from it.",
+        ),
+        "person": (
+            "Person",
+            "A line under people: a name, and what matters of them. Of whom there is nothing to say, the name alone.",
+        ),
+        "stop": (
+            "Stop",
+            "An entry under stops: a place where you cook or fill up with water. What it does not say is as in the "
+            "usual conditions.",
+        ),
+        "meal-line": (
+            "Meal",
+            "A line under meals: which meal, and a dish. Where there is more to say, keys stand in { }. A breakfast "
+            "after a supper is the next morning’s.",
+        ),
+        "water-container": (
+            "Water container",
+            "A line under water containers, under a name of yours: what it holds. Where there are several, keys stand "
+            "in { }.",
+        ),
+        "cooler": ("Cooler", "A box with ice: what is bought or carried cold keeps in it for some days."),
+        "trip-margins": ("Margins of a trip", "What a trip carries beyond what was worked out."),
+        "came-home": (
+            "Came home",
+            "How a trip ended. What came home is not put back into a jar: it lay open in a trip pack.",
+        ),
+        "left": ("Left", "A line under left: a component, what came home of it, and why."),
         "pages": (
             "pages/*.md",
             "Whatever else deserves a page, written in Markdown. A first line that begins with # is its title. "
@@ -140,6 +171,12 @@ TAKES: Mapping[str, str] = MappingProxyType(
         "components": "a component's name, or several in [ ]",
         "ingredients": "a list: on each line a food or component, and its weight",
         "allergens": "an allergen, or several in [ ]; [] for none",
+        "day of a trip": "a whole number; the first day of the trip is 1",
+        "time of day": "a time of day like 18:30",
+        "mealtimes": "for each meal, a time of day like 18:30",
+        "dish": "a dish’s name or id",
+        "rations": "a list: on each line a component, and its amount like 30 g each",
+        "weights": "a weight like 180 g, or several in [ ]",
         "held": "a list of parts by name; a pack inside the pack in [ ] of its own",
     }
 )

@@ -77,7 +77,7 @@ class _Planner:
     def planned(self) -> PlannedTrip | None:
         """Give the trip with its meals; None where some dish could not be planned."""
         self._check_kit()
-        self._check_shops()
+        self.faults += slips.unknown_components(self.book, self.trip, self.place)
         lines = list(self._lines())
         last_day = max([stop.day for stop in self.trip.stops] + [line.day for line in lines])
         lines = sorted([*lines, *self._drinks(lines, last_day)], key=lambda line: (line.day, line.eat_at))
@@ -124,12 +124,6 @@ class _Planner:
                 for index, name in enumerate(names)
                 if name not in ours
             ]
-
-    def _check_shops(self) -> None:
-        for stop in self.stops:
-            for name in stop.model.to_buy:
-                if self.book.component_id(name) is None and not self.book.has_unread_component(name):
-                    self.faults.append(unknown_component(self.book, name, stop.place.at("to buy")))
 
     def _lines(self) -> Iterator[_Line]:
         """Give the dishes at stops with their days: a meal of earlier in the day than the one before is the next's."""

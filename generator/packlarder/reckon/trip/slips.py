@@ -1,16 +1,17 @@
 """Slips in a trip: dishes, people, stoves and pots that there are not, and meals out of order."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
-from packlarder.book.book import DISHES_FOLDER, Book, dish_place, spoken
+from packlarder.book.book import DISHES_FOLDER, Book, spoken
 from packlarder.book.trip import Trip
-from packlarder.faults import Fault, Place, Severity
+from packlarder.faults import Fault, Place, Severity, Spot
+from packlarder.reckon.batch_slips import unknown_component
 from packlarder.reckon.meant import did_you_mean
 
 
 def unknown_dish(book: Book, name: str, place: Place) -> list[Fault]:
     """Say that no dish is called so; nothing of one whose file could not be read: that is told there."""
-    if dish_place(spoken(name).replace(" ", "-")).file in book.unread:
+    if spoken(name) in book.unread_dishes:
         return []
     hint = did_you_mean(name, [one.name.lower() for one in book.dishes.values()])
     message = f'no dish is called "{name}"'
@@ -42,6 +43,18 @@ def left_at_home(what: str, name: str, dish: str, along: Iterable[str], key: str
         message=f'{dish} wants the {what} "{name}", which does not come along',
         help=f"add it to `{key}`, or name another with `{what}:` in this line; along are: {', '.join(along)}",
     )
+
+
+def unknown_components(book: Book, trip: Trip, place: Place) -> Iterator[Fault]:
+    """Say which components that are bought on the way, or came home, there are not."""
+    shops = (
+        (name, place.at("stops", index, "to buy")) for index, stop in enumerate(trip.stops) for name in stop.to_buy
+    )
+    home = trip.came_home.left if trip.came_home else ()
+    left = ((one.name, place.at("came home", "left", index, one.name, spot=Spot.KEY)) for index, one in enumerate(home))
+    for name, at in (*shops, *left):
+        if book.component_id(name) is None and not book.has_unread_component(name):
+            yield unknown_component(book, name, at)
 
 
 def comes_after(place: Place, day: int, next_place: str, next_day: int) -> Fault:
