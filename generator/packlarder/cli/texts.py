@@ -36,10 +36,12 @@ of your own in it stop the build.""",
         "Say everything that is wrong in a book, with the place and a way out.",
     ),
     "show": Command(
-        "print a dish, a batch or the larder",
-        """Print one dish, worked out for a number of servings; or one drying run with
-its batches; or what stands in the larder, first to be eaten first.""",
+        "print a dish, a trip, a batch or the larder",
+        """Print one dish, worked out for a number of servings; or one trip, with its menu,
+water, fuel and what is still to dry; or one drying run with its batches; or what
+stands in the larder, first to be eaten first.""",
         f"""Examples: {PROGRAM} show dish beef-and-leek-noodles --servings 4
+          {PROGRAM} show trip skerries
           {PROGRAM} show batch 2027-04-10-eggs
           {PROGRAM} show larder""",
     ),
@@ -100,7 +102,7 @@ one-4x6. Print at full size, and lay the first page on a sheet before you go on.
     ),
 }
 
-SHOW_KINDS = ("dish", "batch", "larder")
+SHOW_KINDS = ("dish", "trip", "batch", "larder")
 NEW_KINDS = ("component", "dish", "batch", "stocktake")
 NAMELESS_KINDS = ("larder", "stocktake", "all")
 """Kinds that need no name."""
@@ -124,9 +126,9 @@ CHECK_JSON = "give the faults as JSON"
 SHOW_JSON = "give everything as JSON"
 PORT = "the port to serve on (default: 8300, or the next free one)"
 FOLDER = "the folder to make; it must be empty or new"
-KIND_SHOW = "what to print: dish, batch or larder"
+KIND_SHOW = "what to print: dish, trip, batch or larder"
 KIND_NEW = "what to add: component, dish, batch or stocktake"
-ID = "a dish's id or name; a batch's id, or the mark on a label; for the larder nothing"
+ID = "a dish's or a trip's id or name; a batch's id, or the mark on a label; for the larder nothing"
 NAME = (
     "what it is called; of a batch the components on its trays, with commas between them;"
     " of a stocktake nothing, or the one place to look at"
@@ -229,6 +231,9 @@ NO_FOLDER = "there is no folder {folder}."
 UNREADABLE_FOLDER = "the folder {folder} can not be read: {why}."
 NO_DISH = 'no dish is called "{name}"; {hint}'
 NO_DISHES = "the book has no dish yet."
+NO_TRIP = 'no trip is called "{name}"; {hint}'
+NO_TRIPS = "the book has no trip yet."
+TOOK_NOTHING = f"what earlier trips take from the larder is not taken off: {{trips}}; `{PROGRAM} check` says why."
 NO_RUN = 'no batch is called "{name}"; {hint}'
 LAST_RUNS = "the last were: {runs}."
 MEANT_RUNS = "did you mean: {runs}?"
