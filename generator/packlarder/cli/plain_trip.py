@@ -8,7 +8,7 @@ from packlarder.cli import sheet_words as common
 from packlarder.cli import trip_words as words
 from packlarder.cli.plain import COLUMNS, GAP, columns, listed, page, paragraph, section, told
 from packlarder.cli.plain_store import named
-from packlarder.measure import UP, as_weighed, in_cups, in_grams, in_kcal, in_minutes, in_ml, in_ounces
+from packlarder.measure import UP, as_weighed, in_cups, in_kcal, in_minutes, in_ml, in_ounces
 from packlarder.reckon.trip.journey import Fuel, Leg
 from packlarder.reckon.trip.records import TripMeal, TripSums
 from packlarder.reckon.trip.stores import Shortfall, Task
@@ -124,9 +124,9 @@ class _Page:
             yield words.OTHER.format(water=self._volume(leg.from_other_ml))
 
     def _fuel(self, fuel: Fuel) -> str:
-        cartridges = [words.PART_USED.format(weight=self._weighed(one)) for one in fuel.in_hand_g]
-        cartridges += [words.WHOLE.format(weight=self._weighed(one)) for one in fuel.new_g]
-        need = words.NEED.format(weight=self._weighed(fuel.need_g))
+        cartridges = [words.PART_USED.format(weight=self._weight(one)) for one in fuel.in_hand_g]
+        cartridges += [words.WHOLE.format(weight=self._weight(one)) for one in fuel.new_g]
+        need = words.NEED.format(weight=self._weight(fuel.need_g))
         return f"{need}: {' + '.join(cartridges)}" if cartridges else need
 
     def _short(self, one: Shortfall) -> str:
@@ -134,7 +134,7 @@ class _Page:
 
     def _way_of(self, one: Shortfall) -> Iterator[str]:
         """Say how much is short and how it is come by."""
-        yield words.SHORT.format(weight=self._weighed(one.short_g))
+        yield words.SHORT.format(weight=self._weight(one.short_g))
         yield words.SOURCES[one.source.value]
         if one.bought_g is not None:
             yield words.BUY.format(weight=self._weight(one.bought_g))
@@ -174,7 +174,7 @@ class _Page:
         rows = []
         for one in self.journey.days:
             room = self._volume(one.volume_ml)
-            weight = self._weighed(one.carried_g)
+            weight = self._weight(one.carried_g)
             rows.append(
                 (day_called(self.trip, one.day), weight, f"{common.AT_LEAST}{room}" if one.unmeasured else room)
             )
@@ -196,9 +196,6 @@ class _Page:
         return in_cups(millilitres, UP) if self.system is System.US else in_ml(millilitres, UP)
 
     def _weight(self, grams: float) -> str:
-        return in_ounces(grams, UP) if self.system is System.US else in_grams(grams, UP)
-
-    def _weighed(self, grams: float) -> str:
         return in_ounces(grams, UP) if self.system is System.US else as_weighed(grams, UP)
 
 

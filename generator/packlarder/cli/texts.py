@@ -27,9 +27,9 @@ COMMANDS: dict[str, Command] = {
         "write site, booklets and files",
         "Write everything that comes of a book into one folder.",
         """The folder holds the site (index.html), the booklets (print/), the whole book
-in one file (pocket.html), an e-book (book.epub) and data for other programs
-(data/). It is replaced as a whole, and only when the book has no errors. Files
-of your own in it stop the build.""",
+in one file (pocket.html), an e-book (book.epub), tables and calendars of trips
+(trips/) and data for other programs (data/). It is replaced as a whole, and
+only when the book has no errors. Files of your own in it stop the build.""",
     ),
     "check": Command(
         "say what is wrong",
@@ -37,9 +37,9 @@ of your own in it stop the build.""",
     ),
     "show": Command(
         "print a dish, a trip, a batch or the larder",
-        """Print one dish, worked out for a number of servings; or one trip, with its menu,
-water, fuel and what is still to dry; or one drying run with its batches; or what
-stands in the larder, first to be eaten first.""",
+        """Print one dish, worked out for a number of servings; or one trip, with its
+menu, water, fuel and what is still to dry; or one drying run with its batches;
+or what stands in the larder, first to be eaten first.""",
         f"""Examples: {PROGRAM} show dish beef-and-leek-noodles --servings 4
           {PROGRAM} show trip skerries
           {PROGRAM} show batch 2027-04-10-eggs
@@ -250,11 +250,15 @@ JOB_BOOKLET = "booklet {size}"
 JOB_POCKET = "pocket file"
 JOB_EBOOK = "e-book"
 JOB_DATA = "data"
+JOB_TRIPS = "trips"
 BOOKLET = "Field booklet, {page}"
 BOOKLET_TO_FOLD = "Field booklet, {page}, to print on {sheet} and fold"
 POCKET = "The whole book in one file, for a phone"
 EBOOK = "E-book"
 DATA = "Data for other programs"
+TRIP_PACKING = "{trip}: packing list as a table (CSV)"
+TRIP_PLAN = "{trip}: what to do before, as a table (CSV)"
+TRIP_CALENDAR = "{trip}: what to do before, for a calendar (iCalendar)"
 WRITTEN = "{counts}: written to {out}"
 
 ALL_WELL = "{counts}: nothing wrong."

@@ -1,11 +1,11 @@
 """A trip as a record for other programs: what `show trip --json` prints. Its figures are those of the page."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 from packlarder.reckon.trip.journey import DayLoad, Fed, Fuel, Journey, Leg, LegWater, MealClock, Rubbish, StopFuel
 from packlarder.reckon.trip.records import Eater, StopSums, TripMeal, TripSums
-from packlarder.safety import Finding
-from packlarder.safety.rules import on_the_page
+from packlarder.safety import Finding, on_the_page
+from packlarder.safety.whole import CheckedTrip
 from packlarder.sheets.data_figures import number, spoken
 from packlarder.sheets.data_records import Note
 from packlarder.sheets.trip_data_records import (
@@ -74,6 +74,12 @@ def trip_data(trip: TripSums, findings: Iterable[Finding], *, edition: str, day:
         safety=[_note(finding) for finding in on_the_page(findings)],
         missing=[f"{gap.what}: {gap.missing}" for gap in trip.gaps],
     )
+
+
+def planned_trips_data(trips: Mapping[str, CheckedTrip], *, edition: str, day: str) -> dict[str, TripData]:
+    """Give the trips that are planned as data, by id; those that are gone are left out."""
+    planned = {id: one for id, one in trips.items() if not one.sums.gone}
+    return {id: trip_data(one.sums, one.findings, edition=edition, day=day) for id, one in planned.items()}
 
 
 def _person(eater: Eater) -> PersonData:

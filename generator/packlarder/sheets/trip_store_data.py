@@ -9,6 +9,7 @@ from packlarder.sheets.trip_names import stop_called
 from packlarder.sheets.trip_store_records import (
     DrawnData,
     FillData,
+    FoodData,
     IntoData,
     ItemData,
     LoadData,
@@ -77,6 +78,7 @@ def fill_data(fill: Fill) -> FillData:
         bought_on_the_way_g=grams(fill.bought_on_the_way_g),
         short_g=grams(fill.short_g),
         into=[IntoData(pack=mark, grams=grams(weight_g)) for mark, weight_g in fill.into],
+        for_mixes_g=grams(fill.for_mixes_g),
         first_on=fill.first_on.isoformat(),
         last_on=fill.last_on.isoformat(),
     )
@@ -131,9 +133,7 @@ def task_data(task: Task) -> TaskData:
         starts=tell(task.starts),
         ends=tell(task.ends),
         whole_day=task.whole_day,
-        components=[one.id for one in task.components],
-        names=[one.model.name for one in task.components],
-        raw=any(one.raw for one in task.components),
+        components=[FoodData(component=one.id, name=one.model.name, raw=one.raw) for one in task.components],
         grams=known_grams(task.grams),
         load=task.load or None,
     )

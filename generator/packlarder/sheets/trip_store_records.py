@@ -47,7 +47,10 @@ class IntoData(TypedDict):
 
 
 class FillData(TypedDict):
-    """All that the trip wants of a component: what is drawn, bought on the way and short adds up to `need_g`."""
+    """All that the trip wants of a component, from where and for what.
+
+    What is drawn, bought on the way and short adds up to `need_g`, and so does what goes into packs and into mixes.
+    """
 
     component: str
     name: str
@@ -57,6 +60,7 @@ class FillData(TypedDict):
     bought_on_the_way_g: float
     short_g: float
     into: list[IntoData]
+    for_mixes_g: float
     first_on: str
     last_on: str
 
@@ -100,6 +104,14 @@ class LoadData(TypedDict):
     on_the_trays: list[OnTraysData]
 
 
+class FoodData(TypedDict):
+    """A component by id and name; `raw` says that it must be cooked to be safe."""
+
+    component: str
+    name: str
+    raw: bool
+
+
 class TaskData(TypedDict):
     """Something to do before the trip; where `whole_day`, `starts` and `ends` are its first and its last day."""
 
@@ -107,8 +119,6 @@ class TaskData(TypedDict):
     starts: str
     ends: str
     whole_day: bool
-    components: list[str]
-    names: list[str]
-    raw: bool
+    components: list[FoodData]
     grams: float | None
     load: int | None

@@ -33,8 +33,9 @@ class Fill:
     """All that a trip wants of one component, so that each jar is opened once.
 
     `drawn` is in the order in which jars are emptied, `into` are the marks of packs with what goes into each, in the
-    order of packs: they add up to `need_g`. `need_g` = what is drawn + `bought_on_the_way_g` + `short_g`. `first_on` is
-    the day on which it is first eaten, `last_on` on which last.
+    order of packs. `for_mixes_g` goes into mixes that are made for the trip. `need_g` = what goes into packs +
+    `for_mixes_g` = what is drawn + `bought_on_the_way_g` + `short_g`. `first_on` is the day on which it is first eaten,
+    `last_on` on which last.
     """
 
     component: ComponentSums
@@ -45,6 +46,7 @@ class Fill:
     into: tuple[tuple[str, float], ...]
     first_on: date
     last_on: date
+    for_mixes_g: float = 0.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
