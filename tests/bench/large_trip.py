@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping
 from tests.bench.large_book import files as book_files
 from tests.bench.large_larder import DRYER, runs
 
-TRIP = "trips/long-river.yaml"
+ID = "long-river"
 PEOPLE, DAYS, MEALS_A_DAY = 12, 14, 4
 BATCHES = 60
 """Batches in the larder: some of what the trip wants is there, the rest is to be dried."""
@@ -45,7 +45,7 @@ def files(dishes: int) -> Mapping[str, bytes]:
     book = dict(book_files(dishes))
     book["book.yaml"] += DRYER.encode()
     larder = {path: text.encode() for path, text in runs(BATCHES)}
-    return book | larder | {TRIP: _trip(dishes).encode()}
+    return book | larder | {f"trips/{ID}.yaml": _trip(dishes).encode()}
 
 
 def _trip(dishes: int) -> str:

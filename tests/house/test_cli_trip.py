@@ -170,3 +170,16 @@ def test_a_wrong_run_matters_to_a_trip(shell: Shell) -> None:
     ended, _, err = shell("show trip lake")
     assert ended == 1
     assert "error[batch-can-not-be-right]" in err
+
+
+def test_a_dish_that_is_named_in_an_odd_way_is_found_all_the_same(shell: Shell) -> None:
+    """Escaped letters hide a name from a quick look; the whole book is read then."""
+    text = (shell.book / "trips/lake.yaml").read_text("utf-8")
+    write(shell.book, "trips/lake.yaml", text.replace("beans and rice", '"\\x62eans and rice"'))
+    assert shell.data("show trip lake")["stops"][0]["meals"][0]["dish"] == "beans-and-rice"
+
+
+def test_a_mistyped_dish_gets_the_closest_of_all(shell: Shell) -> None:
+    """Dishes that no trip names are suggested too."""
+    add_trip(shell, dish="crackers and aple")
+    assert 'did you mean "crackers and apple"?' in shell("show trip lake")[2]

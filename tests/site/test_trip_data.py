@@ -45,6 +45,11 @@ def events(data: TripData) -> dict[str, Event]:
     return {str(event["summary"]): event for event in calendar.walk("VEVENT") if isinstance(event, Event)}
 
 
+def span(event: Event) -> tuple[date | None, date | None]:
+    """Give when an event begins and ends."""
+    return event.DTSTART, event.DTEND
+
+
 def rows(table: str) -> list[dict[str, str]]:
     """Read a table as another program does."""
     return list(csv.DictReader(StringIO(table.encode().decode("utf-8-sig"), newline="")))
@@ -232,20 +237,20 @@ def test_the_calendar_keeps_to_rfc_5545(data: TripData) -> None:
 def test_whole_days_end_on_the_day_after(events: dict[str, Event]) -> None:
     """3.6.1: an end is not part of an event. Conditioning on 30 June and 1 July ends on 2 July, the trip on 5 July."""
     dry = events["Condition: Rice"]
-    assert (dry.DTSTART, dry.DTEND) == (date(2027, 6, 30), date(2027, 7, 2))
+    assert span(dry) == (date(2027, 6, 30), date(2027, 7, 2))
     assert b"DTSTART;VALUE=DATE:20270630\r\nDTEND;VALUE=DATE:20270702\r\n" in dry.to_ical()
     away = events[trip().model.name]
-    assert (away.DTSTART, away.DTEND) == (date(2027, 7, 2), date(2027, 7, 5))
-    assert (events["Pack"].DTSTART, events["Pack"].DTEND) == (date(2027, 7, 1), date(2027, 7, 2))
+    assert span(away) == (date(2027, 7, 2), date(2027, 7, 5))
+    assert span(events["Pack"]) == (date(2027, 7, 1), date(2027, 7, 2))
 
 
 def test_times_are_those_of_the_own_clock(events: dict[str, Event]) -> None:
     """No zone and no Z: 20:00 is 20:00 wherever the calendar is read; what takes no time has no end."""
     load = events["Dry, load 1: Rice, Egg powder (RAW)"]
-    assert (load.DTSTART, load.DTEND) == (at(6, 29, 20), at(7, 1))
+    assert span(load) == (at(6, 29, 20), at(7, 1))
     assert b"DTSTART:20270629T200000\r\n" in load.to_ical()
     assert "dtend" not in events["Weigh again, load 1: Rice, Egg powder (RAW)"]
-    assert load.DTSTAMP == datetime(2027, 6, 1, tzinfo=UTC)
+    assert datetime(2027, 6, 1, tzinfo=UTC) == load.DTSTAMP
 
 
 def test_it_reminds_of_shopping_and_loading(events: dict[str, Event]) -> None:

@@ -11,7 +11,7 @@ from packlarder.cli.console import print_json, say, show_faults
 from packlarder.cli.larder_stage import shown
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_trip import plain_trip
-from packlarder.cli.stages import BookRead, book_folder, edition_of, read
+from packlarder.cli.stages import BookRead, book_folder, edition_of
 from packlarder.cli.trip_stage import TripsOpened, open_trips
 from packlarder.faults import Fault, has_errors
 from packlarder.safety.whole import CheckedTrip
@@ -23,14 +23,13 @@ from packlarder.sheets.trip_data import trip_data
 def show_trip(options: Options) -> int:
     """Print a trip; 1 if it, or what it uses, is wrong, so that it can not be worked out or is not safe."""
     folder = book_folder(options)
-    found = read(folder, options.on)
-    if found.book is None:
-        return _faulty(found, found.faults, folder)
-    opened = open_trips(folder, found, found.book)
+    opened = open_trips(folder, options.on)
+    if isinstance(opened, BookRead):
+        return _faulty(opened, opened.faults, folder)
     id = trip_id(options.name, opened)
     own, trip = opened.about_trip(id), opened.trips.trips.get(id)
     if trip is None or has_errors(own):
-        return _faulty(found, own or opened.faults, folder)
+        return _faulty(opened.read, own or opened.faults, folder)
     _mention_others(trip, opened)
     _give(trip, opened, as_json=options.json)
     return 0

@@ -16,9 +16,10 @@ from packlarder.book.book import (
     spoken,
     trip_place,
 )
+from packlarder.book.meant_dishes import without_dishes_not_meant
 from packlarder.book.trip import Stands, Trip
-from packlarder.cli.stages import BookRead
-from packlarder.faults import Fault
+from packlarder.cli.stages import BookRead, read
+from packlarder.faults import Fault, has_errors
 from packlarder.reckon.trip.records import TripSums
 from packlarder.safety import faults_of
 from packlarder.safety.whole import CheckedTrips, check_components, check_dishes, check_trips
@@ -78,10 +79,23 @@ class TripsOpened:
             yield component_place(component).file if component else self.book.unread_components.get(spoken(name), "")
 
 
-def open_trips(folder: Path, found: BookRead, book: Book) -> TripsOpened:
-    """Work out the trips of a book that was read from a folder, and of its dishes those that some trip names."""
-    components = check_components(book, found.day)
-    dishes = check_dishes(components, _wanted(book))
+def open_trips(folder: Path, on: date | None) -> TripsOpened | BookRead:
+    """Read a book and work out its trips, and of its dishes those that some trip names; what was read without a book.
+
+    Dishes that no trip can mean are not even read, unless there is an error: then they are, so that it is told in full.
+    """
+    found = read(folder, on, without_dishes_not_meant)
+    opened = _opened(folder, found)
+    if not has_errors(opened.faults):
+        return opened
+    return _opened(folder, read(folder, on))
+
+
+def _opened(folder: Path, found: BookRead) -> TripsOpened | BookRead:
+    if found.book is None:
+        return found
+    components = check_components(found.book, found.day)
+    dishes = check_dishes(components, _wanted(found.book))
     trips = check_trips(components, dishes.dishes, found.day)
     of_dishes = (fault for told in dishes.faults.values() for fault in (*told.slips, *told.against_rules))
     of_components = (fault for findings in components.findings.values() for fault in faults_of(findings))
@@ -93,7 +107,7 @@ def open_trips(folder: Path, found: BookRead, book: Book) -> TripsOpened:
         *components.store.faults,
         *trips.faults,
     )
-    return TripsOpened(folder=folder, read=found, book=book, trips=trips, faults=faults)
+    return TripsOpened(folder=folder, read=found, book=found.book, trips=trips, faults=faults)
 
 
 def dish_names(trip: Trip) -> Iterator[str]:
