@@ -116,6 +116,18 @@ def larder(folder: Path) -> Told:
     return {"sums_s": sums, "pages_s": pages, "pages": written}
 
 
+def trip(folder: Path) -> Told:
+    """Show the long trip as the command line does."""
+    from tests.bench.large_trip import ID
+
+    from packlarder.cli import main
+
+    ended = main(["show", "trip", ID, "--book", str(folder / "trip")])
+    if ended:
+        raise RuntimeError(FAULTY)
+    return {}
+
+
 JOBS: Mapping[str, Callable[[Path], Told]] = {
     "check": check,
     "site": site,
@@ -123,6 +135,7 @@ JOBS: Mapping[str, Callable[[Path], Told]] = {
     "stock": stock,
     "booklet": booklet,
     "larder": larder,
+    "trip": trip,
 }
 
 

@@ -85,14 +85,16 @@ def files(batches: int) -> Mapping[str, bytes]:
     """Give the files of a book with so many batches, by their paths in the book; the same number, the same book."""
     small = dict(book_files(1))
     small["book.yaml"] += DRYER.encode()
-    texts = dict(_runs(batches // BATCHES_A_RUN))
+    texts = dict(runs(batches))
     return small | {path: text.encode() for path, text in texts.items()}
 
 
-def _runs(runs: int) -> Iterator[tuple[str, str]]:
+def runs(batches: int) -> Iterator[tuple[str, str]]:
+    """Give the runs of so many batches, and the draws from them, by their paths."""
     foods = (*PROTEINS, *VEGETABLES)
-    for number in range(runs):
-        day = LAST_RUN - timedelta(days=2 * (runs - 1 - number))
+    in_all = batches // BATCHES_A_RUN
+    for number in range(in_all):
+        day = LAST_RUN - timedelta(days=2 * (in_all - 1 - number))
         id = f"{day}-run-{number + 1}"
         pair = (foods[(number * BATCHES_A_RUN + place) % len(foods)][0] for place in range(BATCHES_A_RUN))
         yield f"batches/{id}.yaml", RUN.format(day=day, batches="".join(_batch(name, number) for name in pair))

@@ -6,9 +6,12 @@ from pathlib import Path
 import pytest
 from tests.bench.as_markdown import as_markdown
 from tests.bench.large_book import PARTS, files
-from tests.bench.run import write_book, write_larder
+from tests.bench.large_trip import DAYS, ID, MEALS_A_DAY, PEOPLE
+from tests.bench.run import write_book, write_larder, write_trip
 
 from packlarder.cli import main, stages
+from packlarder.cli.trip_stage import TripsOpened, open_trips
+from packlarder.faults import has_errors
 from packlarder.reckon.drying import Verdict
 
 DISHES = 120
@@ -68,6 +71,19 @@ def test_the_larder_is_sound_and_as_large_as_it_says(larder: Path) -> None:
     assert len(store.larder.emptied) == 10
     assert sum(one.opened_on is not None for one in store.larder.standing) == 10
     assert len(store.larder.standing) == 30 * 4 - 10
+
+
+def test_the_long_trip_is_worked_out_and_no_dish_besides(tmp_path: Path) -> None:
+    """14 days with 4 meals each for 12 people: 56 meals of 28 dishes, each twice; the other 92 dishes are not read."""
+    write_trip(tmp_path, DISHES)
+    opened = open_trips(tmp_path / "trip", None)
+    assert isinstance(opened, TripsOpened)
+    assert not has_errors(opened.faults)
+    trip = opened.trips.trips[ID].sums
+    assert (trip.last_day, len(trip.eaters), len(trip.meals)) == (DAYS, PEOPLE, DAYS * MEALS_A_DAY)
+    assert {meal.dish for meal in trip.meals} == opened.book.dishes.keys()
+    assert len(opened.book.dishes) == DAYS * MEALS_A_DAY // 2 < DISHES
+    assert len(opened.read.files.texts) > DISHES
 
 
 def test_markdown_says_what_the_page_says() -> None:

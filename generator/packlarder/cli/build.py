@@ -58,7 +58,7 @@ def build(options: Options) -> int:
 def _build(worked: BookWorked, crew: Crew, out: Path) -> int:
     """Write all outputs of a sound book."""
     sizes = crew.checked.book.household.print
-    sheet = crew.sheet(downloads(sizes))
+    sheet = crew.sheet(downloads(sizes, crew.checked.trips))
     try:
         with whole_or_nothing(out) as fresh:
             found = _write(jobs(sheet, crew, sizes=sizes, theme=theme_folder(), out=fresh))
@@ -98,6 +98,10 @@ def jobs(sheet: BookSheet, crew: Crew, *, sizes: tuple[str, ...], theme: Path, o
     yield Job(name=texts.JOB_POCKET, weight=1, run=lambda _told: build_single(sheet, theme=theme, out=out))
     yield Job(name=texts.JOB_EBOOK, weight=1, run=lambda _told: build_ebook(sheet, theme=theme, out=out))
     yield Job(name=texts.JOB_DATA, weight=1, run=lambda _told: build_data(sheet, out=out))
+    if sheet.trip_records:
+        from packlarder.publish.trip_files import build_trip_files  # its calendar is slow to load
+
+        yield Job(name=texts.JOB_TRIPS, weight=1, run=lambda _told: build_trip_files(sheet, out=out))
 
 
 def _write(work: Iterator[Job]) -> tuple[Fault, ...]:

@@ -1,12 +1,16 @@
-"""The command `show`: a dish, a drying run or the larder, as text or data."""
+"""The command `show`: a dish, a trip, a drying run or the larder, as text or data."""
+
+from collections.abc import Callable, Mapping
+from importlib import import_module
 
 from packlarder.cli.options import Options
-from packlarder.cli.show_dish import show_dish
-from packlarder.cli.show_store import show_batch, show_larder
 
-KINDS = {"dish": show_dish, "batch": show_batch, "larder": show_larder}
+MODULES: Mapping[str, str] = {"dish": "show_dish", "trip": "show_trip", "batch": "show_store", "larder": "show_store"}
+"""Where what shows each kind is; it brings along what it needs, and no more is loaded."""
 
 
 def show(options: Options) -> int:
     """Print what is asked for; 1 if something in it is wrong."""
-    return KINDS[options.kind](options)
+    module = import_module(f"packlarder.cli.{MODULES[options.kind]}")
+    shows: Callable[[Options], int] = getattr(module, f"show_{options.kind}")
+    return shows(options)

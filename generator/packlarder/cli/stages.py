@@ -1,7 +1,7 @@
 """The order of stages: files, a book, its sums held against the rules, its sheet. Prints nothing."""
 
 import hashlib
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
@@ -66,14 +66,18 @@ def book_folder(options: Options) -> Path:
     return named
 
 
-def read(folder: Path, on: date | None = None) -> BookRead:
+Sift = Callable[[Mapping[str, bytes]], Mapping[str, bytes]]
+"""Leaves out of a book's files what is not to be read."""
+
+
+def read(folder: Path, on: date | None = None, sift: Sift = lambda files: files) -> BookRead:
     """Read a book, to be worked out for a day. Raises Misuse where its folder can not be listed."""
     try:
         files = read_folder(folder)
     except OSError as error:
         why = (error.strerror or str(error)).lower()
         raise Misuse(texts.UNREADABLE_FOLDER.format(folder=folder, why=why)) from error
-    found = read_book(files.texts, lost=[fault.place.file for fault in files.faults])
+    found = read_book(sift(files.texts), lost=[fault.place.file for fault in files.faults])
     own_day = None if found.book is None else found.book.household.on
     return BookRead(
         files=files,

@@ -27,19 +27,21 @@ COMMANDS: dict[str, Command] = {
         "write site, booklets and files",
         "Write everything that comes of a book into one folder.",
         """The folder holds the site (index.html), the booklets (print/), the whole book
-in one file (pocket.html), an e-book (book.epub) and data for other programs
-(data/). It is replaced as a whole, and only when the book has no errors. Files
-of your own in it stop the build.""",
+in one file (pocket.html), an e-book (book.epub), tables and calendars of trips
+(trips/) and data for other programs (data/). It is replaced as a whole, and
+only when the book has no errors. Files of your own in it stop the build.""",
     ),
     "check": Command(
         "say what is wrong",
         "Say everything that is wrong in a book, with the place and a way out.",
     ),
     "show": Command(
-        "print a dish, a batch or the larder",
-        """Print one dish, worked out for a number of servings; or one drying run with
-its batches; or what stands in the larder, first to be eaten first.""",
+        "print a dish, a trip, a batch or the larder",
+        """Print one dish, worked out for a number of servings; or one trip, with its
+menu, water, fuel and what is still to dry; or one drying run with its batches;
+or what stands in the larder, first to be eaten first.""",
         f"""Examples: {PROGRAM} show dish beef-and-leek-noodles --servings 4
+          {PROGRAM} show trip skerries
           {PROGRAM} show batch 2027-04-10-eggs
           {PROGRAM} show larder""",
     ),
@@ -115,7 +117,7 @@ one-4x6. Print at full size, and lay the first page on a sheet before you go on.
     ),
 }
 
-SHOW_KINDS = ("dish", "batch", "larder")
+SHOW_KINDS = ("dish", "trip", "batch", "larder")
 NEW_KINDS = ("component", "dish", "batch", "trip", "stocktake")
 NAMELESS_KINDS = ("larder", "stocktake", "all")
 """Kinds that need no name."""
@@ -139,9 +141,9 @@ CHECK_JSON = "give the faults as JSON"
 SHOW_JSON = "give everything as JSON"
 PORT = "the port to serve on (default: 8300, or the next free one)"
 FOLDER = "the folder to make; it must be empty or new"
-KIND_SHOW = "what to print: dish, batch or larder"
+KIND_SHOW = "what to print: dish, trip, batch or larder"
 KIND_NEW = "what to add: component, dish, batch, trip or stocktake"
-ID = "a dish's id or name; a batch's id, or the mark on a label; for the larder nothing"
+ID = "a dish's or a trip's id or name; a batch's id, or the mark on a label; for the larder nothing"
 NAME = (
     "what it is called; of a batch the components on its trays, with commas between them;"
     " of a stocktake nothing, or the one place to look at"
@@ -282,6 +284,7 @@ NO_PART = 'the dish has no part that is called "{name}"; {hint}'
 WHICH_PART = 'several parts can be meant by "{name}"; say which: {parts}.'
 OTHER_AMOUNT = "{part} is not {former} in this dish; look what it says now."
 BY_HAND = "{file} can not be changed without touching more than that; change it by hand. Nothing was written."
+TOOK_NOTHING = f"what earlier trips take from the larder is not taken off: {{trips}}; `{PROGRAM} check` says why."
 NO_RUN = 'no batch is called "{name}"; {hint}'
 LAST_RUNS = "the last were: {runs}."
 MEANT_RUNS = "did you mean: {runs}?"
@@ -298,11 +301,15 @@ JOB_BOOKLET = "booklet {size}"
 JOB_POCKET = "pocket file"
 JOB_EBOOK = "e-book"
 JOB_DATA = "data"
+JOB_TRIPS = "trips"
 BOOKLET = "Field booklet, {page}"
 BOOKLET_TO_FOLD = "Field booklet, {page}, to print on {sheet} and fold"
 POCKET = "The whole book in one file, for a phone"
 EBOOK = "E-book"
 DATA = "Data for other programs"
+TRIP_PACKING = "{trip}: packing list as a table (CSV)"
+TRIP_PLAN = "{trip}: what to do before, as a table (CSV)"
+TRIP_CALENDAR = "{trip}: what to do before, for a calendar (iCalendar)"
 WRITTEN = "{counts}: written to {out}"
 
 ALL_WELL = "{counts}: nothing wrong."

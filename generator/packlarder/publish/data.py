@@ -11,7 +11,7 @@ from packlarder.sheets.dish_sheet import DishSheet, PartRow, StepRow
 from packlarder.sheets.printed import NOTHING, Printed, System, plain
 
 FOLDER = "data"
-RECIPES, DISHES, COMPONENTS, BATCHES, BOOK = "recipes", "dishes", "components", "batches", "book.json"
+RECIPES, DISHES, COMPONENTS, BATCHES, TRIPS, BOOK = "recipes", "dishes", "components", "batches", "trips", "book.json"
 AS_IT_IS = "as it is"
 """Where the yield of a part comes from that was not dried by the household."""
 NO_BREAK = "\N{NO-BREAK SPACE}"
@@ -26,10 +26,11 @@ def build_data(sheet: BookSheet, *, out: Path) -> tuple[Fault, ...]:
     `recipes/<id>.jsonld` holds a dish as a schema.org Recipe at its usual servings, `dishes/<id>.json` and
     `components/<id>.json` the sheets, `book.json` what there is besides. Figures stand as they are printed; lists of
     them are for the servings that the sheet names. `larder.json` and `batches/<id>.json` are there where the book has
-    drying runs, and say what `show larder` and `show batch` say.
+    drying runs, and say what `show larder` and `show batch` say; `trips/<id>.json` say what `show trip` says.
     """
     folder = out / FOLDER
-    for name in (RECIPES, DISHES, COMPONENTS, *((BATCHES,) if sheet.records else ())):
+    also = (*((BATCHES,) if sheet.records else ()), *((TRIPS,) if sheet.trip_records else ()))
+    for name in (RECIPES, DISHES, COMPONENTS, *also):
         (folder / name).mkdir(parents=True, exist_ok=True)
     for dish in sheet.dishes:
         _write(folder / RECIPES / f"{dish.id}.jsonld", recipe(dish, sheet))
@@ -38,6 +39,8 @@ def build_data(sheet: BookSheet, *, out: Path) -> tuple[Fault, ...]:
         _write(folder / COMPONENTS / f"{component.id}.json", component)
     for name, record in sheet.records.items():
         _write(folder / f"{name}.json", record)
+    for id, trip in sheet.trip_records.items():
+        _write(folder / TRIPS / f"{id}.json", trip)
     _write(folder / BOOK, _besides(sheet))
     return ()
 
@@ -118,7 +121,7 @@ def _tip(text: str) -> Data:
 def _besides(sheet: BookSheet) -> dict[str, object]:
     """Give what the book's sheet holds besides what has files of its own; no photos."""
     left_out = {"dishes", "dish_links", "components", "spread", "field", "photos", "format", "downloads"}
-    left_out |= {"larder", "run_index", "runs", "records"}
+    left_out |= {"larder", "run_index", "runs", "records", "trip_records"}
     held = {one.name: getattr(sheet, one.name) for one in dataclasses.fields(sheet) if one.name not in left_out}
     ids = {"dishes": [one.id for one in sheet.dish_links], "components": [one.id for one in sheet.components]}
     return {**held, **ids}

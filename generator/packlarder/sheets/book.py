@@ -23,6 +23,7 @@ from packlarder.sheets.origins import usual_line
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
 from packlarder.sheets.stored import StoredBook, stored_book
+from packlarder.sheets.trip_data import planned_trips_data
 
 SERVINGS = tuple(range(1, 13))
 """The numbers of servings that a page carries every figure for."""
@@ -73,6 +74,7 @@ def book_sheet(
         run_index=stored.run_index,
         runs=stored.runs,
         records=stored.records,
+        trip_records=planned_trips_data(checked.trips, edition=edition, day=on.isoformat()),
         photos=tuple((photos or {}).items()),
         downloads=downloads,
     )

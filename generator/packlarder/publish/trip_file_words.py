@@ -1,0 +1,17 @@
+"""The words in the tables and the calendar of a trip."""
+
+PACKING_HEAD = ("day", "date", "pack", "inside", "bearer", "component", "RAW", "grams", "meal", "stop")
+PLAN_HEAD = ("date", "time", "end", "what", "components", "grams", "load")
+SPARE_DAY = "spare day"
+RAW = "RAW"
+MEAL = "{meal}: {dish}"
+ON_THE_MOVE = "on the move"
+AND = ", "
+RAW_NAME = "{name} (RAW)"
+
+PROGRAM = "-//Packlarder//Plan of a trip//EN"
+TASK = "{what}: {names}"
+TASK_OF_LOAD = "{what}, load {load}: {names}"
+GRAMS = "{grams:g} g in all."
+FOR_TRIP = "For {trip}, from {starts}."
+PEOPLE = "With {names}."

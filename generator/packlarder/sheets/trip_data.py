@@ -1,0 +1,240 @@
+"""A trip as a record for other programs: what `show trip --json` prints. Its figures are those of the page."""
+
+from collections.abc import Iterable, Mapping
+
+from packlarder.reckon.trip.journey import DayLoad, Fed, Fuel, Journey, Leg, LegWater, MealClock, Rubbish, StopFuel
+from packlarder.reckon.trip.records import Eater, StopSums, TripMeal, TripSums
+from packlarder.safety import Finding, on_the_page
+from packlarder.safety.whole import CheckedTrip
+from packlarder.sheets.data_figures import number, spoken
+from packlarder.sheets.data_records import Note
+from packlarder.sheets.trip_data_records import (
+    BearerData,
+    CartridgesData,
+    DayData,
+    FedData,
+    FuelData,
+    FuelStopData,
+    InsteadData,
+    KitData,
+    LegData,
+    LegWaterData,
+    MealData,
+    PersonData,
+    RubbishData,
+    SoakData,
+    StopData,
+    TreatmentData,
+    TripData,
+)
+from packlarder.sheets.trip_names import SPARE_DAY, THE_END, stop_called
+from packlarder.sheets.trip_store_data import (
+    fill_data,
+    grams,
+    load_data,
+    moment,
+    pack_data,
+    shortfall_data,
+    task_data,
+)
+
+
+def trip_data(trip: TripSums, findings: Iterable[Finding], *, edition: str, day: str) -> TripData:
+    """Give a trip as data, with what the rules found."""
+    journey, clock = trip.journey, {one.number: one for one in trip.journey.clock}
+    meals = [(meal, _meal(meal, clock.get(meal.number))) for meal in trip.meals]
+    return TripData(
+        trip=trip.id,
+        name=trip.model.name,
+        edition=edition,
+        day=day,
+        stands=trip.model.stands.value,
+        starts=trip.model.starts.isoformat(),
+        ends=trip.ends.isoformat(),
+        last_day=trip.last_day,
+        people=[_person(eater) for eater in trip.eaters],
+        stops=[_stop(one, [told for meal, told in meals if meal.stop == one.index], journey) for one in trip.stops],
+        spare_day=[told for meal, told in meals if meal.spare],
+        legs=[_leg(trip, leg) for leg in journey.legs],
+        packs=[pack_data(trip, pack) for pack in trip.packs],
+        fills=[fill_data(fill) for fill in trip.stores.fills],
+        shortfall=[shortfall_data(short) for short in trip.stores.shortfalls],
+        loads=[load_data(load) for load in trip.stores.loads],
+        plan=[task_data(task) for task in trip.stores.tasks],
+        fuel=[_fuel(trip, fuel) for fuel in journey.fuels],
+        fuel_g=sum(fuel.need_g for fuel in journey.fuels),
+        days=[_day_load(one) for one in journey.days],
+        fed=[_fed(one) for one in journey.fed],
+        bearers=[
+            BearerData(person=one.name, weight_g=grams(one.grams), packs=list(one.packs)) for one in journey.bearing
+        ],
+        weight_g=grams(trip.grams),
+        kit=[KitData(what=one.what, count=one.count, why=spoken(one.why)) for one in journey.kit],
+        rubbish=_rubbish(journey.rubbish),
+        safety=[_note(finding) for finding in on_the_page(findings)],
+        missing=[f"{gap.what}: {gap.missing}" for gap in trip.gaps],
+    )
+
+
+def planned_trips_data(trips: Mapping[str, CheckedTrip], *, edition: str, day: str) -> dict[str, TripData]:
+    """Give the trips that are planned as data, by id; those that are gone are left out."""
+    planned = {id: one for id, one in trips.items() if not one.sums.gone}
+    return {id: trip_data(one.sums, one.findings, edition=edition, day=day) for id, one in planned.items()}
+
+
+def _person(eater: Eater) -> PersonData:
+    return PersonData(
+        name=eater.name,
+        portion=number(eater.portion, 3),
+        burden=number(eater.burden, 3),
+        drinks_ml=number(eater.drinks_ml),
+        age=eater.model.age,
+        at_risk=eater.model.at_risk,
+        avoids=[allergen.value for allergen in eater.model.avoided],
+    )
+
+
+def _meal(meal: TripMeal, clock: MealClock | None) -> MealData:
+    soaks = () if clock is None else clock.soaks
+    return MealData(
+        number=meal.number,
+        meal=meal.meal.value,
+        dish=meal.dish,
+        name=meal.plan.model.name,
+        day=meal.day,
+        date=meal.on.isoformat(),
+        people=list(meal.eaters),
+        portions=number(meal.portions, 3),
+        eat_at=moment(meal.eat_at),
+        start_at=None if clock is None else moment(clock.start_at),
+        ready_at=None if clock is None else moment(clock.ready_at),
+        waits_min=0 if clock is None else clock.waits_min,
+        soaks=[SoakData(step=one.step + 1, at=moment(one.at), minutes=one.minutes) for one in soaks],
+        after=None if clock is None else clock.after,
+        instead=[
+            InsteadData(component=taken.id, stands_in_for=meal.plan.parts[index].component.id)
+            for index, taken in meal.instead.items()
+        ],
+    )
+
+
+def _stop(stop: StopSums, meals: list[MealData], journey: Journey) -> StopData:
+    model, conditions = stop.model, stop.conditions
+    burnt = [(fuel.fuel, one) for fuel in journey.fuels for one in fuel.stops if one.stop == stop.index]
+    return StopData(
+        number=stop.index + 1,
+        place=model.place,
+        day=model.day,
+        date=stop.on.isoformat(),
+        height_m=number(conditions.height_m),
+        air_c=number(conditions.air_c),
+        water_c=number(conditions.water_c),
+        fills=None if model.fills is None else model.fills.value,
+        treated_by=None if model.treated_by is None else model.treated_by.value,
+        other_water=None if model.other_water is None else model.other_water.value,
+        meals=meals,
+        fuel_g={fuel: one.grams for fuel, one in burnt},
+    )
+
+
+def _leg(trip: TripSums, leg: Leg) -> LegData:
+    return {
+        "number": leg.number,
+        "from": stop_called(trip, leg.from_stop),
+        "to": THE_END if leg.to_stop is None else stop_called(trip, leg.to_stop),
+        "first_day": leg.first_day,
+        "last_day": leg.last_day,
+        "stops": [index + 1 for index in leg.stops],
+        "fills": None if leg.fills is None else leg.fills.value,
+        "water_ml": _leg_water(leg.water),
+        "carry_ml": leg.carry_ml,
+        "from_other_ml": leg.from_other_ml,
+        "treatment": _treatment(leg),
+        "short_ml": leg.short_ml,
+    }
+
+
+def _leg_water(water: LegWater) -> LegWaterData:
+    return LegWaterData(
+        in_food_ml=water.in_food_ml,
+        drained_away_ml=water.drained_away_ml,
+        pot_ml=water.pot_ml,
+        boiled_off_ml=water.boiled_off_ml,
+        drink_ml=water.drink_ml,
+        heater_ml=water.heater_ml,
+        spare_ml=water.spare_ml,
+        drinking_ml=water.drinking_ml,
+        washing_ml=water.washing_ml,
+        spare_day_ml=water.spare_day_ml,
+        margin_ml=water.margin_ml,
+    )
+
+
+def _treatment(leg: Leg) -> TreatmentData | None:
+    if leg.treated_by is None:
+        return None
+    return TreatmentData(treated_by=leg.treated_by.value, treated_ml=leg.treated_ml, wait_min=leg.wait_min)
+
+
+def _fuel(trip: TripSums, fuel: Fuel) -> FuelData:
+    return FuelData(
+        fuel=fuel.fuel,
+        stoves=list(fuel.stoves),
+        by_stop=[_fuel_stop(trip, one) for one in fuel.stops],
+        margin_g=fuel.margin_g,
+        fuel_g=fuel.need_g,
+        cartridges=CartridgesData(part_used_g=[grams(one) for one in fuel.in_hand_g], whole_g=list(fuel.new_g)),
+    )
+
+
+def _fuel_stop(trip: TripSums, one: StopFuel) -> FuelStopData:
+    return FuelStopData(
+        stop=None if one.stop is None else one.stop + 1,
+        place=SPARE_DAY if one.stop is None else stop_called(trip, one.stop),
+        cooking_g=one.cooking_g,
+        treating_g=one.treating_g,
+        melting_g=one.melting_g,
+        fuel_g=one.grams,
+    )
+
+
+def _day_load(one: DayLoad) -> DayData:
+    return DayData(
+        day=one.day,
+        date=one.on.isoformat(),
+        weight_g=grams(one.carried_g),
+        volume_l=number(one.volume_ml / 1000, 2),
+        unmeasured=one.unmeasured,
+        eaten_g=grams(one.food_g),
+    )
+
+
+def _fed(one: Fed) -> FedData:
+    return FedData(
+        person=one.name,
+        day=one.day,
+        energy_kcal=number(one.energy_kcal),
+        protein_g=number(one.protein_g, 1),
+        salt_g=number(one.salt_g, 1),
+        food_g=number(one.food_g, 1),
+        complete=one.complete,
+    )
+
+
+def _rubbish(rubbish: Rubbish) -> RubbishData:
+    return RubbishData(
+        packs=rubbish.packs,
+        heaters=rubbish.heaters,
+        cartridges=rubbish.cartridges,
+        packs_by_day={str(day): packs for day, packs in rubbish.by_day.items()},
+    )
+
+
+def _note(finding: Finding) -> Note:
+    return Note(
+        rule=finding.rule.id,
+        severity=finding.severity.value,
+        text=spoken(finding.text),
+        source=finding.source,
+        standing=finding.standing.value,
+    )
