@@ -111,7 +111,14 @@ class Travelled:
         return {str(item.what): item.count for item in self.journey.kit}
 
 
-def journey_of(stops: str, *, more: str = "", dishes: Mapping[str, str] = DISHES, bearer: str = "Ada") -> Travelled:
+def journey_of(
+    stops: str,
+    *,
+    more: str = "",
+    dishes: Mapping[str, str] = DISHES,
+    bearer: str = "Ada",
+    kitchen: str = KITCHEN,
+) -> Travelled:
     """Work out a trip of two from its stops, one to a line: `{place: A, day: 1, meals: [supper: rice]}`.
 
     `more` are further keys of the trip; `people` and the like may be others than those of `HEAD`. Each dish has one
@@ -121,12 +128,12 @@ def journey_of(stops: str, *, more: str = "", dishes: Mapping[str, str] = DISHES
     given = {line.split(":")[0] for line in own.splitlines() if line[:1].isalpha()}
     head = "".join(f"{line}\n" for line in HEAD.splitlines() if line.split(":")[0] not in given)
     lines = "".join(f"  - {line.strip()}\n" for line in stops.strip().splitlines())
-    return written(f"{head}{own}stops:\n{lines}", dishes, bearer)
+    return written(f"{head}{own}stops:\n{lines}", dishes, bearer, kitchen)
 
 
-def written(trip: str, dishes: Mapping[str, str] = DISHES, bearer: str = "Ada") -> Travelled:
+def written(trip: str, dishes: Mapping[str, str], bearer: str, kitchen: str) -> Travelled:
     """Read and work out a trip as it stands in its file."""
-    files = {"book.yaml": KITCHEN.encode(), "trips/trip.yaml": trip.encode(), **component_files({})}
+    files = {"book.yaml": kitchen.encode(), "trips/trip.yaml": trip.encode(), **component_files({})}
     for name, text in dishes.items():
         told = f"name: {name.capitalize()}\nserves: 1\n{dedent(text)}"
         files[f"dishes/{name.replace(' ', '-')}.yaml"] = told.encode()

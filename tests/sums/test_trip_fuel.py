@@ -6,6 +6,7 @@ The burner of the tests burns gas mix (45.79 MJ/kg) and brings half of it into t
 import math
 
 import pytest
+from tests.sums.book_of import KITCHEN
 from tests.sums.journey_of import Travelled, journey_of
 
 from packlarder.figures import air_and_water as water
@@ -58,6 +59,20 @@ def test_each_stove_burns_its_own_fuel() -> None:
     spirit_g = 150.8 / SPIRIT_KJ_PER_G
     assert spirit_g == pytest.approx(12.7, abs=0.05)
     assert (gas.fuel, gas.need_g, gas.in_hand_g, gas.new_g) == ("gas mix", 7, (80.0,), ())
+
+
+def test_what_is_in_hand_is_used_once() -> None:
+    """80 g in hand are gas for the first burner that has cartridges; the second, of isobutane, wants a new one."""
+    trip = journey_of(
+        "{place: A, day: 1, meals: [supper: {dish: rice, stove: other}, supper: rice]}",
+        more="stoves: [spirit, burner, other]\nfuel in hand: [80 g]\nspare day: [supper: {dish: rice, stove: burner}]",
+        kitchen=KITCHEN.replace("pots:\n", "  other: {fuel: isobutane, kind: gas burner}\npots:\n"),
+    )
+    assert [(fuel.fuel, fuel.in_hand_g, fuel.new_g) for fuel in trip.journey.fuels] == [
+        ("denatured alcohol", (), ()),
+        ("gas mix", (80.0,), ()),
+        ("isobutane", (), (100,)),
+    ]
 
 
 def test_wind_takes_more() -> None:

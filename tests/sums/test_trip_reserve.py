@@ -58,7 +58,7 @@ def test_one_jar_is_emptied_before_the_next() -> None:
     fill = found.fill("egg-powder")
     assert drawn(found, "egg-powder") == [("run/a1", 110), ("run/a2", 40)]
     assert (fill.need_g, fill.short_g) == (150, 0)
-    assert fill.into == (("1.1", 50), ("2.1", 50), ("3.1", 50))
+    assert fill.into == (("1.1", 50.0), ("2.1", 50.0), ("3.1", 50.0))
     assert {one.use_by for one in fill.drawn} == {date(2027, 7, 12)}
     assert (fill.first_on, fill.last_on) == (date(2027, 6, 26), date(2027, 6, 28))
 

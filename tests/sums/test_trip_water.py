@@ -14,6 +14,7 @@ from tests.sums.journey_of import DISHES, Travelled, journey_of
 
 from packlarder.book.stop import Fills, OtherWater, WaterTreatment
 from packlarder.figures import trips
+from packlarder.figures.facts import FACTS
 from packlarder.reckon.trip.journey import LegWater
 from packlarder.safety.limits import BOIL_LONGER_ABOVE
 
@@ -119,7 +120,7 @@ def test_work_in_heat() -> None:
     assert trip.stop(1).on_the_way.drinking_ml == 6000 + 5700
     assert trip.leg(2).water.drinking_ml == 6000 + 5700
     assert trips.HEAT_DRINKING.value <= 1.4
-    assert "not over 48 oz (1.4 L)" in trips.FACTS["T8-22"].figures
+    assert "not over 48 oz (1.4 L)" in FACTS["T8-22"].figures
 
 
 def test_lake_and_sea_serve_washing_and_heaters() -> None:

@@ -44,13 +44,12 @@ def turns(dishes: Sequence[Burning], burners: int) -> tuple[Turn, ...]:
     While the flame is free because food soaks, another dish may have it.
     """
     cooked = [at for at, dish in enumerate(dishes) if dish.flame]
-    waits = [0] * len(dishes)
-    if len(cooked) > burners:
-        tried = [_placed(dishes, order, burners) for order in _orders(dishes, cooked)]
-        for at, shift in min(tried, key=lambda shifts: _trouble(dishes, shifts)).items():
-            waits[at] = shift
-    shared = len(cooked) > burners
-    return tuple([Turn(waits[at], _before(dishes, waits, at) if shared else None) for at in range(len(dishes))])
+    if len(cooked) <= burners:
+        return (Turn(0, None),) * len(dishes)
+    tried = [_placed(dishes, order, burners) for order in _orders(dishes, cooked)]
+    shifts = min(tried, key=lambda shifts: _trouble(dishes, shifts))
+    waits = [shifts.get(at, 0) for at in range(len(dishes))]
+    return tuple([Turn(waits[at], _before(dishes, waits, at)) for at in range(len(dishes))])
 
 
 def _orders(dishes: Sequence[Burning], cooked: Sequence[int]) -> Iterator[tuple[int, ...]]:

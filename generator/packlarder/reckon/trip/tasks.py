@@ -15,15 +15,18 @@ from packlarder.reckon.trip.shelf import tidy
 from packlarder.reckon.trip.stores import OnTrays, Shortfall, Source, Task, TaskKind
 
 ORDER = tuple(TaskKind)
+AFTER_ALL = frozenset({TaskKind.CONDITION, TaskKind.MIX, TaskKind.PACK})
+"""Work of whole days that begins when all else on its first day is done."""
 
 
 def in_order(tasks: Iterable[Task]) -> tuple[Task, ...]:
-    """Give tasks in the order of days, those of whole days first, and on a day in the order in which food goes."""
+    """Give tasks in the order of days and hours; of whole days, what comes before the dryer first, the rest last."""
     return tuple(sorted(tasks, key=_rank))
 
 
-def _rank(task: Task) -> tuple[datetime, int, int, tuple[str, ...]]:
-    return task.starts, ORDER.index(task.kind), task.load, tuple([one.model.name for one in task.components])
+def _rank(task: Task) -> tuple[date, bool, datetime, int, int, tuple[str, ...]]:
+    names = tuple([one.model.name for one in task.components])
+    return task.starts.date(), task.kind in AFTER_ALL, task.starts, ORDER.index(task.kind), task.load, names
 
 
 def tasks_of_loads(loads: Sequence[TimedLoad], foods: Iterable[ToDry]) -> Iterator[Task]:
