@@ -111,7 +111,7 @@ def test_it_is_only_shown_at_first(shell: Shell) -> None:
         "TAKEN OUT OF THE LARDER\n"
         "Egg powder [RAW]  2027-04-10-eggs/a1  50 g\n"
         "Egg powder [RAW]  2027-04-10-eggs/a3  74 g  emptied\n"
-        "Not booked, for the larder had none: 14 g of Olive oil.\n\n"
+        "\nNot out of the larder, and so not booked: 14 g Olive oil.\n\n"
         "CAME HOME UNEATEN\n"
         "Egg powder [RAW]  20 g\n"
         "- Egg powder: salty\n\n"

@@ -49,9 +49,9 @@ class HomePage:
         )
         if not taken:
             yield from paragraph(texts.HOME_NOTHING_TAKEN)
-        for short in lacked:
-            text = texts.HOME_LACKED.format(name=_name(short.component), weight=self._weight(short.grams))
-            yield from paragraph(text)
+        if lacked:
+            named_each = texts.COMMA.join(f"{self._weight(one.grams)} {_name(one.component)}" for one in lacked)
+            yield from ("", *paragraph(texts.HOME_LACKED.format(what=named_each)))
 
     def _left(self, left: Sequence[LeftSaid]) -> Iterator[str]:
         if left:

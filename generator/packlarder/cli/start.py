@@ -1,13 +1,11 @@
 """The command `start`: a new book, with a commented example of each kind of file."""
 
 from collections.abc import Iterator
-from datetime import date, datetime, timedelta
 from importlib.resources import files
 from importlib.resources.abc import Traversable
 from pathlib import Path
 
 from packlarder.cli import texts
-from packlarder.cli.new_trip import saturday_after
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.schemas import write_schemas
 from packlarder.cli.stages import read
@@ -15,9 +13,6 @@ from packlarder.disk.writing import NotWritten, create_file
 
 RENAMED = {"gitignore": ".gitignore"}
 """Files that sleep under another name in the package, where they would take effect."""
-EXAMPLE_DAY = b"starts: 2027-05-15"
-"""How the example of a trip starts; in a new book it starts on a Saturday that is still to come."""
-WEEKS_AHEAD = 3
 MAY_BE_THERE = frozenset({".git"})
 
 
@@ -30,18 +25,12 @@ def start(options: Options) -> int:
         if folder.is_dir() and {entry.name for entry in folder.iterdir()} - MAY_BE_THERE:
             raise Misuse(texts.NOT_EMPTY.format(folder=folder))
         for path, content in starter_files():
-            create_file(folder / path, content.replace(EXAMPLE_DAY, _in_good_time(options.on)))
+            create_file(folder / path, content)
     except OSError as error:
         raise NotWritten(f"{folder} can not be written: {(error.strerror or str(error)).lower()}") from error
     write_schemas(folder, read(folder).book)
     print(texts.STARTED.format(folder=folder, program=texts.PROGRAM))
     return 0
-
-
-def _in_good_time(on: date | None) -> bytes:
-    """Give a start of a trip for which there is time enough to dry."""
-    day = (on or datetime.now().astimezone().date()) + timedelta(weeks=WEEKS_AHEAD)
-    return f"starts: {saturday_after(day).isoformat()}".encode()
 
 
 def starter_files() -> Iterator[tuple[Path, bytes]]:
