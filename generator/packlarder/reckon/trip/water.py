@@ -97,11 +97,14 @@ def _carried(planned: PlannedTrip, stretch: Stretch, stops: Sequence[StopWater])
 
 
 def _spare_day_ml(planned: PlannedTrip, stretch: Stretch, stops: Sequence[StopWater]) -> int:
-    """Give a day's water in reserve: on any leg the weather may hold people. They wash in lake or sea if it is near."""
-    if not planned.model.spare_day:
+    """Give a day's water in reserve, for a leg on which people stop: bad weather is sat out at a stop.
+
+    Where no stop lies between two fill points, they wait at one of those. They wash in lake or sea if it is near.
+    """
+    if not planned.model.spare_day or not stretch.between:
         return 0
     meals = sum(meal.sums.water.carry_ml for meal in planned.meals if meal.spare)
-    beside_water = bool(stretch.between) and all(stops[index].from_other is not None for index in stretch.between)
+    beside_water = all(stops[index].from_other is not None for index in stretch.between)
     washing = 0 if beside_water else washing_ml(planned)
     return meals + drinking_ml(planned, planned.last_day + 1) + washing
 
