@@ -138,7 +138,7 @@ class _Page:
         """Say how much is short and how it is come by."""
         yield words.SHORT.format(weight=self._weight(one.short_g))
         yield words.SOURCES[one.source.value]
-        if one.bought_g is not None:
+        if one.bought_g not in (None, one.short_g):
             yield words.BUY.format(weight=self._weight(one.bought_g))
         if one.fresh_g is not None:
             yield words.LOADED.format(weight=self._weight(one.fresh_g))
