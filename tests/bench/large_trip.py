@@ -13,15 +13,20 @@ DAYS_A_STOP = 2
 OTHER_DISHES = 37
 """The menu goes through the book in steps of so many dishes, and comes round after half of the trip."""
 
+CAMP_POT = b"""\
+pots:
+  camp pot: {holds: 14 L, across: 32 cm}
+"""
+STRONG_STOVE = b"gas burner, power: 5 kW"
 HEAD = """\
 name: The long river
 about: Down the long river with everybody.
-starts: 2027-07-20
+starts: 2028-05-20
 people:
 {people}
 stoves: [gas stove]
 burners: 2
-pots: [big pot]
+pots: [camp pot]
 fuel in hand: [180 g, 95 g]
 water containers:
   can: {{holds: 20 L, count: 12}}
@@ -43,7 +48,8 @@ MEALS = ("breakfast", "lunch", "snack", "supper")
 def files(dishes: int) -> Mapping[str, bytes]:
     """Give the files of the book by their paths in it, with so many dishes and one trip."""
     book = dict(book_files(dishes))
-    book["book.yaml"] += DRYER.encode()
+    kitchen = book["book.yaml"].replace(b"pots:\n", CAMP_POT, 1).replace(b"gas burner", STRONG_STOVE, 1)
+    book["book.yaml"] = kitchen + DRYER.encode()
     larder = {path: text.encode() for path, text in runs(BATCHES)}
     return book | larder | {f"trips/{ID}.yaml": _trip(dishes).encode()}
 
@@ -60,4 +66,4 @@ def _stops(dishes: int) -> Iterator[str]:
             yield STOP.format(number=number, day=day, height=100 * (DAYS - day))
         for place, meal in enumerate(MEALS):
             at = (((day - 1) * MEALS_A_DAY + place) % (DAYS * MEALS_A_DAY // 2)) * OTHER_DISHES % dishes
-            yield f"      - {meal}: dish-{at + 1:04}\n"
+            yield f"      - {meal}: {{dish: dish-{at + 1:04}, pot: camp pot}}\n"

@@ -136,6 +136,15 @@ def test_what_is_raw_is_told_wherever_it_stands(data: TripData) -> None:
     assert [load["raw"] for load in data["loads"]] == [True]
 
 
+def test_notes_and_gaps_are_told_in_plain_spaces(data: TripData) -> None:
+    """What the rules found comes with its source, what could not be worked out with what is missing."""
+    assert data["missing"] == ["when to dry rice: no dryer in book.yaml gives it"]
+    [note] = data["safety"]
+    assert (note["rule"], note["severity"]) == ("hands-after-raw", "note")
+    assert note["text"] in " ".join(plain_trip(trip(), checked_trip().findings, System.METRIC, "foot").split())
+    assert note["source"]
+
+
 def test_only_planned_trips_are_handed_on() -> None:
     """A trip that is gone is left out, and so are its downloads: nobody packs for it any more."""
     checked = checked_trip()
@@ -298,7 +307,7 @@ def test_text_and_data_agree(data: TripData) -> None:
     for short in data["shortfall"]:
         assert f"{short['short_g']:g} g short, to dry, buy {short['bought_g']:g} g" in flat
     for words in (
-        "gas mix 29 g with margin: 21 g part used + 100 g whole",
+        "gas mix 29 g with margin: 21 g part used + 1 × 100 g whole",
         "start 18:10; water on at 18:15 for 8 min; ready 18:25; for Ada",
         "Omelette [RAW]",
         "YOUR CONTAINERS LACK 1.73 L",

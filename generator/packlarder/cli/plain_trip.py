@@ -1,5 +1,6 @@
 """A trip as plain text of 80 columns, for a terminal: menu, water, fuel, what is still to get and to do, cautions."""
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 from textwrap import wrap
@@ -125,7 +126,8 @@ class _Page:
 
     def _fuel(self, fuel: Fuel) -> str:
         cartridges = [words.PART_USED.format(weight=self._weight(one)) for one in fuel.in_hand_g]
-        cartridges += [words.WHOLE.format(weight=self._weight(one)) for one in fuel.new_g]
+        for weight_g, count in Counter(fuel.new_g).items():
+            cartridges.append(words.WHOLE.format(count=count, weight=self._weight(weight_g)))
         need = words.NEED.format(weight=self._weight(fuel.need_g))
         return f"{need}: {' + '.join(cartridges)}" if cartridges else need
 
@@ -136,13 +138,15 @@ class _Page:
         """Say how much is short and how it is come by."""
         yield words.SHORT.format(weight=self._weight(one.short_g))
         yield words.SOURCES[one.source.value]
-        if one.bought_g is not None:
+        if one.bought_g not in (None, one.short_g):
             yield words.BUY.format(weight=self._weight(one.bought_g))
         if one.fresh_g is not None:
             yield words.LOADED.format(weight=self._weight(one.fresh_g))
         if one.trays is not None:
             yield (words.TRAY if one.trays == 1 else words.TRAYS).format(count=one.trays)
-        yield from (words.LOAD.format(number=number) for number in one.loads)
+        if one.loads:
+            says = words.LOAD if len(one.loads) == 1 else words.LOADS
+            yield says.format(number=common.COMMA.join(map(str, one.loads)))
         if one.start_by is not None:
             yield words.START_BY.format(day=short_date(one.start_by))
 

@@ -50,7 +50,7 @@ LACKS = "YOUR CONTAINERS LACK {water}"
 
 NEED = "{weight} with margin"
 PART_USED = "{weight} part used"
-WHOLE = "{weight} whole"
+WHOLE = "{count} × {weight} whole"
 
 SHORT = "{weight} short"
 SOURCES: Mapping[str, str] = MappingProxyType({"dry": "to dry", "mix": "to mix", "buy": "to buy as it is carried"})
@@ -59,6 +59,7 @@ LOADED = "{weight} into the dryer"
 TRAY = "{count} tray"
 TRAYS = "{count} trays"
 LOAD = "load {number}"
+LOADS = "loads {number}"
 START_BY = "start by {day}"
 
 TASK_OF = "{what}: {names}"

@@ -72,7 +72,7 @@ def trip_data(trip: TripSums, findings: Iterable[Finding], *, edition: str, day:
         kit=[KitData(what=one.what, count=one.count, why=spoken(one.why)) for one in journey.kit],
         rubbish=_rubbish(journey.rubbish),
         safety=[_note(finding) for finding in on_the_page(findings)],
-        missing=[f"{gap.what}: {gap.missing}" for gap in trip.gaps],
+        missing=[spoken(f"{gap.what}: {gap.missing}") for gap in trip.gaps],
     )
 
 
