@@ -1,11 +1,11 @@
 """A dish as it is cooked on a trip: on the stove and in the pots that come along, at the stop's height and weather."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 
 from packlarder.book.bring_back import Warmth
-from packlarder.book.household import Household, Pot
+from packlarder.book.household import Household, Pot, Stove
 from packlarder.book.stop import Fills, MealDetail, Stop
 from packlarder.book.trip import Trip
 from packlarder.faults import Fault, Place
@@ -14,7 +14,7 @@ from packlarder.figures.verbs import VERBS
 from packlarder.reckon.ledger import bowl_warmth
 from packlarder.reckon.records import Conditions, DishPlan, PlannedStep
 from packlarder.reckon.settled import Settled, settle
-from packlarder.reckon.trip.slips import left_at_home
+from packlarder.reckon.trip.slips import left_at_home, unknown_kit
 
 MELTED_C = 0.0
 """How warm water is that snow has just become."""
@@ -32,7 +32,7 @@ def conditions_at(stop: Stop, household: Household) -> Conditions:
     )
 
 
-def hardest(conditions: "list[Conditions]") -> Conditions:
+def hardest(conditions: Sequence[Conditions]) -> Conditions:
     """Give the worst of several conditions together: the highest, the coldest, all water carried."""
     return Conditions(
         height_m=max(one.height_m for one in conditions),
@@ -54,13 +54,21 @@ def at_camp(
     pots = MappingProxyType({name: household.pots[name] for name in trip.pots if name in household.pots})
     if not pots:
         return plan, tuple(faults)
-    spare_pot = detail.pot or plan.pot_name
-    main = spare_pot if spare_pot in pots else next(iter(pots))
-    steps = tuple([_in_a_pot(step, plan, pots, detail.pot, place, faults) for step in plan.steps])
-    return (
-        replace(plan, stove_name=stove, stove=household.stoves[stove], steps=steps, pot_name=main, pots=pots),
-        tuple(dict.fromkeys(faults)),
+    misnamed = bool(detail.pot) and detail.pot not in pots
+    if misnamed:
+        faults.append(_not_along("pot", detail.pot, plan, pots, household.pots, place))
+    wanted = detail.pot or plan.pot_name
+    moved = [_in_a_pot(step, plan, pots, detail.pot, place) for step in plan.steps]
+    faults += [fault for _, fault in moved if fault is not None and not misnamed]
+    there = replace(
+        plan,
+        stove_name=stove,
+        stove=household.stoves[stove],
+        steps=tuple([step for step, _ in moved]),
+        pot_name=wanted if wanted in pots else next(iter(pots)),
+        pots=pots,
     )
+    return there, tuple(dict.fromkeys(faults))
 
 
 def wants_stove(plan: DishPlan) -> bool:
@@ -79,35 +87,49 @@ def _stove(
     plan: DishPlan, trip: Trip, detail: MealDetail, household: Household, place: Place, faults: list[Fault]
 ) -> str:
     along = [name for name in trip.stoves if name in household.stoves]
-    if detail.stove and detail.stove not in along and detail.stove in household.stoves:
-        faults.append(left_at_home("stove", detail.stove, plan.model.name, along, "stoves", place.at("stove")))
+    if detail.stove and detail.stove not in along:
+        faults.append(_not_along("stove", detail.stove, plan, along, household.stoves, place))
     for wanted in (detail.stove, plan.model.stove):
         if wanted in along:
             return wanted
     return along[0] if along else plan.stove_name
 
 
+def _not_along(what: str, name: str, plan: DishPlan, along: Iterable[str], ours: Iterable[str], place: Place) -> Fault:
+    """Say of a stove or pot that a meal's line names: it stays at home, or there is none."""
+    at = place.at(what)
+    if name in ours:
+        return left_at_home(what, name, plan.model.name, along, f"{what}s", at)
+    return unknown_kit(what, name, ours, at)
+
+
 def _in_a_pot(
-    step: PlannedStep, plan: DishPlan, pots: Mapping[str, Pot], instead: str, place: Place, faults: list[Fault]
-) -> PlannedStep:
+    step: PlannedStep, plan: DishPlan, pots: Mapping[str, Pot], instead: str, place: Place
+) -> tuple[PlannedStep, Fault | None]:
     """Put a step into a pot that comes along; it is missed only where the step stands on the flame."""
     if step.pot in pots:
-        return step
+        return step, None
     if instead in pots:
-        return replace(step, pot=instead)
+        return replace(step, pot=instead), None
+    moved = replace(step, pot=next(iter(pots)))
     if step.verb is not None and VERBS[step.verb].on_stove and not step.heater:
-        faults.append(left_at_home("pot", step.pot, plan.model.name, pots, "pots", place))
-    return replace(step, pot=next(iter(pots)))
+        return moved, left_at_home("pot", step.pot, plan.model.name, pots, "pots", place)
+    return moved, None
 
 
 def settled_at(plan: DishPlan, conditions: Conditions, *, windy: bool) -> Settled:
-    """Work out what of a dish does not hang on who eats it; in wind less of the heat reaches the pot.
-
-    How much less is the spread of the table of stoves: the least that was found of a type, beside its usual figure.
-    """
+    """Work out what of a dish does not hang on who eats it; in wind less of the heat reaches the pot."""
     settled = settle(plan, conditions)
     if not windy:
         return settled
-    figure = STOVES[plan.stove.kind].efficiency
+    return settled._replace(efficiency=in_wind(settled.efficiency, plan.stove))
+
+
+def in_wind(efficiency: float, stove: Stove) -> float:
+    """Give what share of a stove's heat reaches the pot in wind, from the share out of it.
+
+    How much less is the spread of the table of stoves: the least that was found of a type, beside its usual figure.
+    """
+    figure = STOVES[stove.kind].efficiency
     least = figure.value if figure.low is None else figure.low
-    return settled._replace(efficiency=settled.efficiency * least / figure.value)
+    return efficiency * least / figure.value
