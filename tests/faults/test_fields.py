@@ -1,7 +1,7 @@
 """The kinds of value that models ask for."""
 
 from contextlib import suppress
-from datetime import date, datetime
+from datetime import date, datetime, time
 from typing import Annotated, Any
 
 import pytest
@@ -13,7 +13,10 @@ from packlarder.book.base import BookModel, in_words
 from packlarder.book.days import KeepFor, Moment, Span
 from packlarder.book.draw import CountedField, Mark, MarkField, Share, ShareField
 from packlarder.book.fields import Amount, Day, Degrees, Id, Prose, Text, Weight, Whole, YesNo, whole_between
+from packlarder.book.person import Age, AvoidedWord
+from packlarder.book.stop import DayNumber, TimeOfDay
 from packlarder.book.treatment import Treated, TreatedField, Treatment
+from packlarder.figures.allergens import Allergen
 from packlarder.measure import Dimension, Quantity
 
 KINDS: dict[str, TypeAdapter[Any]] = {  # Any: they give values of many types
@@ -33,6 +36,10 @@ KINDS: dict[str, TypeAdapter[Any]] = {  # Any: they give values of many types
     "Mark": TypeAdapter(MarkField),
     "Share": TypeAdapter(ShareField),
     "Counted": TypeAdapter(CountedField),
+    "TimeOfDay": TypeAdapter(TimeOfDay),
+    "DayNumber": TypeAdapter(DayNumber),
+    "Age": TypeAdapter(Age),
+    "AvoidedWord": TypeAdapter(AvoidedWord),
 }
 
 
@@ -62,6 +69,17 @@ KINDS: dict[str, TypeAdapter[Any]] = {  # Any: they give values of many types
         ("Mark", " 2027-03-12 egg / b 2 ", Mark("2027-03-12-egg", "b", 2)),
         ("Share", "all", Share(None)),
         ("Share", "All", Share(None)),
+        ("TimeOfDay", "18:30", time(18, 30)),
+        ("TimeOfDay", "7.05", time(7, 5)),
+        ("TimeOfDay", "0:00", time(0, 0)),
+        ("TimeOfDay", "23:59", time(23, 59)),
+        ("DayNumber", "1", 1),
+        ("DayNumber", "60", 60),
+        ("Age", "0", 0),
+        ("Age", "120", 120),
+        ("AvoidedWord", "almond", (Allergen.ALMOND,)),
+        ("AvoidedWord", " Tree  Nuts ", (Allergen.TREE_NUTS,)),
+        ("AvoidedWord", "nuts", (Allergen.TREE_NUTS, Allergen.PEANUT)),  # whoever says so may mean either
     ],
 )
 def test_a_value_is_read(kind: str, text: str, value: object) -> None:
@@ -123,6 +141,23 @@ def test_a_value_is_read(kind: str, text: str, value: object) -> None:
         ("Share", "0 g", "unreadable-quantity"),
         ("Counted", "all", "unreadable-quantity"),
         ("Counted", "-1 g", "unreadable-quantity"),
+        ("TimeOfDay", "24:00", "not-a-time"),
+        ("TimeOfDay", "18:60", "not-a-time"),
+        ("TimeOfDay", "1830", "not-a-time"),
+        ("TimeOfDay", "6 pm", "not-a-time"),
+        ("TimeOfDay", "18:30:00", "not-a-time"),
+        ("TimeOfDay", "18:3", "not-a-time"),
+        ("TimeOfDay", "-1:30", "not-a-time"),
+        ("DayNumber", "0", "out-of-range"),
+        ("DayNumber", "61", "out-of-range"),
+        ("DayNumber", "1.5", "not-a-whole-number"),
+        ("DayNumber", "Monday", "not-a-whole-number"),
+        ("DayNumber", "2027-06-26", "not-a-whole-number"),
+        ("Age", "121", "out-of-range"),
+        ("Age", "6 months", "not-a-whole-number"),
+        ("AvoidedWord", "almnd", "unknown-allergen"),
+        ("AvoidedWord", "nothing", "unknown-allergen"),
+        ("AvoidedWord", "almond, milk", "unknown-allergen"),
     ],
 )
 def test_a_value_is_refused(kind: str, text: str, code: str | None) -> None:
@@ -152,6 +187,23 @@ def test_a_quantity_keeps_its_dimension() -> None:
     frost = KINDS["Degrees"].validate_python("-18 °C")
     assert isinstance(frost, Quantity)
     assert frost.base == -18
+
+
+@pytest.mark.parametrize(
+    ("kind", "text", "says", "help"),
+    [
+        ("TimeOfDay", "6 pm", '"6 pm" is not a time of day', "write it like 18:30"),
+        ("TimeOfDay", "24:00", "there is no 24:00 in a day", "write it like 18:30"),
+        ("AvoidedWord", "almnd", 'no allergen is called "almnd"', 'did you mean "almond"? the words are: milk, egg'),
+    ],
+)
+def test_what_a_trip_asks_for_says_how_it_is_written(kind: str, text: str, says: str, help: str) -> None:
+    """The author's own words, and what to write instead."""
+    with pytest.raises(ValidationError) as caught:
+        KINDS[kind].validate_python(text)
+    (details,) = caught.value.errors()
+    assert details["ctx"]["message"] == says
+    assert details["ctx"]["help"].startswith(help)
 
 
 @pytest.mark.parametrize("kind", KINDS)

@@ -100,7 +100,7 @@ class Trip(BookModel):
     drinks: Texts = ()
     """dishes that are drunk, made once every day for all"""
     spare_day: tuple[MealLine, ...] = ()
-    """the meals of a day in reserve, for weather; its food and fuel are carried, and its water wherever you stop without any"""
+    """the meals of a day in reserve, for weather; its food, its fuel, and where you stop without water its water"""
     stoves: Annotated[Texts, Field(min_length=1)]
     """which of your stoves come along, the one that is used first"""
     burners: Whole = 1

@@ -1,11 +1,12 @@
 """A dish as it is cooked on a trip: on the stove and in the pots that come along, at the stop's height and weather."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 
 from packlarder.book.bring_back import Warmth
 from packlarder.book.household import Household, Pot, Stove
+from packlarder.book.step import Step
 from packlarder.book.stop import Fills, MealDetail, Stop
 from packlarder.book.trip import Trip
 from packlarder.faults import Fault, Place
@@ -14,7 +15,7 @@ from packlarder.figures.verbs import VERBS
 from packlarder.reckon.ledger import bowl_warmth
 from packlarder.reckon.records import Conditions, DishPlan, PlannedStep
 from packlarder.reckon.settled import Settled, settle
-from packlarder.reckon.trip.slips import left_at_home
+from packlarder.reckon.trip.slips import left_at_home, unknown_kit
 
 MELTED_C = 0.0
 """How warm water is that snow has just become."""
@@ -32,7 +33,7 @@ def conditions_at(stop: Stop, household: Household) -> Conditions:
     )
 
 
-def hardest(conditions: "list[Conditions]") -> Conditions:
+def hardest(conditions: Sequence[Conditions]) -> Conditions:
     """Give the worst of several conditions together: the highest, the coldest, all water carried."""
     return Conditions(
         height_m=max(one.height_m for one in conditions),
@@ -54,13 +55,21 @@ def at_camp(
     pots = MappingProxyType({name: household.pots[name] for name in trip.pots if name in household.pots})
     if not pots:
         return plan, tuple(faults)
-    spare_pot = detail.pot or plan.pot_name
-    main = spare_pot if spare_pot in pots else next(iter(pots))
-    steps = tuple([_in_a_pot(step, plan, pots, detail.pot, place, faults) for step in plan.steps])
-    return (
-        replace(plan, stove_name=stove, stove=household.stoves[stove], steps=steps, pot_name=main, pots=pots),
-        tuple(dict.fromkeys(faults)),
+    misnamed = bool(detail.pot) and detail.pot not in pots
+    if misnamed:
+        faults.append(_not_along("pot", detail.pot, plan, pots, household.pots, place))
+    wanted = detail.pot or plan.pot_name
+    moved = [_in_a_pot(step, plan, pots, detail.pot, place) for step in plan.steps]
+    faults += [fault for _, fault in moved if fault is not None and not misnamed]
+    there = replace(
+        plan,
+        stove_name=stove,
+        stove=household.stoves[stove],
+        steps=tuple([step for step, _ in moved]),
+        pot_name=wanted if wanted in pots else next(iter(pots)),
+        pots=pots,
     )
+    return there, tuple(dict.fromkeys(faults))
 
 
 def wants_stove(plan: DishPlan) -> bool:
@@ -79,25 +88,41 @@ def _stove(
     plan: DishPlan, trip: Trip, detail: MealDetail, household: Household, place: Place, faults: list[Fault]
 ) -> str:
     along = [name for name in trip.stoves if name in household.stoves]
-    if detail.stove and detail.stove not in along and detail.stove in household.stoves:
-        faults.append(left_at_home("stove", detail.stove, plan.model.name, along, "stoves", place.at("stove")))
+    if detail.stove and detail.stove not in along:
+        faults.append(_not_along("stove", detail.stove, plan, along, household.stoves, place))
     for wanted in (detail.stove, plan.model.stove):
         if wanted in along:
             return wanted
     return along[0] if along else plan.stove_name
 
 
+def _not_along(what: str, name: str, plan: DishPlan, along: Iterable[str], ours: Iterable[str], place: Place) -> Fault:
+    """Say of a stove or pot that a meal's line names: it stays at home, or there is none."""
+    at = place.at(what)
+    if name in ours:
+        return left_at_home(what, name, plan.model.name, along, f"{what}s", at)
+    return unknown_kit(what, name, ours, at)
+
+
 def _in_a_pot(
-    step: PlannedStep, plan: DishPlan, pots: Mapping[str, Pot], instead: str, place: Place, faults: list[Fault]
-) -> PlannedStep:
-    """Put a step into a pot that comes along; it is missed only where the step stands on the flame."""
+    step: PlannedStep, plan: DishPlan, pots: Mapping[str, Pot], instead: str, place: Place
+) -> tuple[PlannedStep, Fault | None]:
+    """Put a step into a pot that comes along; it is missed only where the dish names it, for what is on the flame."""
     if step.pot in pots:
-        return step
+        return step, None
     if instead in pots:
-        return replace(step, pot=instead)
-    if step.verb is not None and VERBS[step.verb].on_stove and not step.heater:
-        faults.append(left_at_home("pot", step.pot, plan.model.name, pots, "pots", place))
-    return replace(step, pot=next(iter(pots)))
+        return replace(step, pot=instead), None
+    moved = replace(step, pot=next(iter(pots)))
+    on_flame = step.verb is not None and VERBS[step.verb].on_stove and not step.heater
+    if on_flame and _names_its_pot(plan, step):
+        return moved, left_at_home("pot", step.pot, plan.model.name, pots, "pots", place)
+    return moved, None
+
+
+def _names_its_pot(plan: DishPlan, step: PlannedStep) -> bool:
+    """Tell whether dish or step says which pot it wants; otherwise any will do."""
+    written = plan.model.steps[step.index]
+    return bool(plan.model.pot or (isinstance(written, Step) and written.pot))
 
 
 def settled_at(plan: DishPlan, conditions: Conditions, *, windy: bool) -> Settled:

@@ -1,16 +1,15 @@
-"""From a trip as written to its meals: people and dishes found, days and dates counted, every dish worked out."""
+"""From a trip as written to its meals: people and dishes found, dates counted, every dish worked out."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from dataclasses import replace
+from datetime import date, datetime, timedelta
 from types import MappingProxyType
 
 from packlarder.book.book import Book, spoken, trip_place
-from packlarder.book.dish import Meal
 from packlarder.book.person import Person
-from packlarder.book.stop import MealDetail, MealLine, Stop
+from packlarder.book.stop import Stop
 from packlarder.book.trip import OnTheMove, Trip
-from packlarder.faults import Fault, Gap, Place, has_errors
+from packlarder.faults import Fault, Gap, Place, Spot, has_errors
 from packlarder.figures.kinds import Cooking
 from packlarder.figures.trips import CARRIES_FROM
 from packlarder.reckon.amounts import dry_grams
@@ -20,29 +19,11 @@ from packlarder.reckon.records import ComponentSums, Conditions, DishPlan
 from packlarder.reckon.settled import Settled
 from packlarder.reckon.trip import slips
 from packlarder.reckon.trip.camp import at_camp, conditions_at, hardest, settled_at
+from packlarder.reckon.trip.menu import MenuLine, menu_of
 from packlarder.reckon.trip.records import Eater, MoveRation, PlannedTrip, StopSums, TripMeal
 
 PlanOf = Callable[[str], DishPlan | None]
 """Gives the plan of a dish by its id; None for one that could not be planned, of which its own file tells."""
-
-OF_THE_DAY = {Meal.BREAKFAST: 0, Meal.LUNCH: 1, Meal.SUPPER: 2}
-"""The meals by which days are told; the others go with the meal before them."""
-MEALTIMES = {Meal.BREAKFAST: time(7, 30), Meal.LUNCH: time(12, 30), Meal.SUPPER: time(18, 30)}
-"""When people eat who do not say (common practice)."""
-OTHERWISE = time(15, 0)
-"""When something is eaten that goes with no meal."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Line:
-    """A dish of a trip before it is worked out. `stop` is None in reserve; `detail` says who eats it, and on what."""
-
-    stop: int | None
-    day: int
-    eat_at: time
-    meal: Meal
-    detail: MealDetail
-    place: Place
 
 
 def plan_trip(
@@ -51,7 +32,7 @@ def plan_trip(
     """Resolve a trip and work out its meals; None where something in it can not be understood."""
     planner = _Planner(book, components, plan_of, id)
     planned = planner.planned()
-    return (None if has_errors(planner.faults) else planned), tuple(planner.faults)
+    return (None if has_errors(planner.faults) else planned), tuple(dict.fromkeys(planner.faults))
 
 
 def portions_of(eaters: Sequence[Eater]) -> float:
@@ -74,19 +55,14 @@ class _Planner:
         self.stops = tuple(self._stop(index, stop) for index, stop in enumerate(self.trip.stops))
         self._settled: dict[tuple[object, ...], tuple[DishPlan, Settled] | None] = {}
 
-    def planned(self) -> PlannedTrip | None:
-        """Give the trip with its meals; None where some dish could not be planned."""
+    def planned(self) -> PlannedTrip:
+        """Give the trip with its meals; those that could not be planned are missing, and a fault says why."""
         self._check_kit()
         self.faults += slips.unknown_components(self.book, self.trip, self.place)
-        lines = list(self._lines())
-        last_day = max([stop.day for stop in self.trip.stops] + [line.day for line in lines])
-        lines = sorted([*lines, *self._drinks(lines, last_day)], key=lambda line: (line.day, line.eat_at))
-        lines += self._in_reserve(last_day + 1)
-        meals = [self._meal(number, line) for number, line in enumerate(lines, 1)]
-        rations = tuple(self._on_the_move(last_day))
-        if any(meal is None for meal in meals):
-            return None
-        found = tuple([meal for meal in meals if meal is not None])
+        menu = menu_of(self.trip, self.stops, self.place)
+        self.faults += menu.faults
+        rations = tuple(self._on_the_move(menu.last_day))
+        found = tuple(self._meals(menu.lines))
         return PlannedTrip(
             id=self.id,
             model=self.trip,
@@ -95,7 +71,7 @@ class _Planner:
             stops=self.stops,
             meals=found,
             on_the_move=rations,
-            last_day=last_day,
+            last_day=menu.last_day,
             fuel_margin=self._fuel_margin,
             gaps=_gaps(found),
         )
@@ -125,69 +101,27 @@ class _Planner:
                 if name not in ours
             ]
 
-    def _lines(self) -> Iterator[_Line]:
-        """Give the dishes at stops with their days: a meal of earlier in the day than the one before is the next's."""
-        for stop in self.stops:
-            day, before = stop.model.day, -1
-            eat_at = OTHERWISE
-            for index, line in enumerate(stop.model.meals):
-                rank = OF_THE_DAY.get(line.meal, before)
-                day, before = day + (rank < before), rank
-                place = stop.place.at("meals", index, line.meal.value)
-                eat_at = self._eat_at(line, eat_at)
-                yield _Line(stop=stop.index, day=day, eat_at=eat_at, meal=line.meal, detail=line.detail, place=place)
-            self._check_order(stop, day)
+    def _meals(self, lines: Sequence[MenuLine]) -> Iterator[TripMeal]:
+        """Work out dishes in the order of lines, and number those that somebody eats."""
+        number = 0
+        for line in lines:
+            meal = self._meal(number + 1, line)
+            if meal is not None:
+                number += 1
+                yield meal
 
-    def _check_order(self, stop: StopSums, day: int) -> None:
-        later = self.stops[stop.index + 1 :]
-        if later and later[0].model.day < day:
-            last = len(stop.model.meals) - 1
-            place = stop.place.at("meals", last)
-            self.faults.append(slips.comes_after(place, day, later[0].model.place, later[0].model.day))
-
-    def _eat_at(self, line: MealLine, before: time) -> time:
-        if line.detail.at is not None:
-            return line.detail.at
-        said: time | None = self.trip.mealtimes.get(line.meal)
-        if said is not None:
-            return said
-        return MEALTIMES.get(line.meal, before)
-
-    def _drinks(self, lines: Sequence[_Line], last_day: int) -> Iterator[_Line]:
-        """Make the drinks of every day with its first meal, or else where people last came to."""
-        for index, name in enumerate(self.trip.drinks):
-            for day in range(1, last_day + 1):
-                first = next((line for line in lines if line.day == day), None)
-                reached = [stop.index for stop in self.stops if stop.model.day <= day]
-                stop = first.stop if first else (reached[-1] if reached else 0)
-                yield _Line(
-                    stop=stop,
-                    day=day,
-                    eat_at=first.eat_at if first else MEALTIMES[Meal.BREAKFAST],
-                    meal=Meal.DRINK,
-                    detail=MealDetail(dish=name),
-                    place=self.place.at("drinks", index),
-                )
-
-    def _in_reserve(self, day: int) -> Iterator[_Line]:
-        eat_at = OTHERWISE
-        for index, line in enumerate(self.trip.spare_day):
-            place = self.place.at("spare day", index, line.meal.value)
-            eat_at = self._eat_at(line, eat_at)
-            yield _Line(stop=None, day=day, eat_at=eat_at, meal=line.meal, detail=line.detail, place=place)
-
-    def _meal(self, number: int, line: _Line) -> TripMeal | None:
-        eaters = self._eaters(line)
+    def _meal(self, number: int, line: MenuLine) -> TripMeal | None:
+        named = self._eaters(line)
+        eaters = [one for one in named if one.portion > 0]
         dish = self.book.dish_ids.get(spoken(line.detail.dish))
         if dish is None:
             self.faults += slips.unknown_dish(self.book, line.detail.dish, line.place)
             return None
         settled = self._at_stop(dish, line)
         portions = portions_of(eaters)
-        if settled is None or not eaters:
-            return None
-        if portions <= 0:
+        if named and not eaters:
             self.faults.append(slips.nobody_eats(line.place))
+        if settled is None or not eaters:
             return None
         plan, kept = settled
         (sums,) = work_out_each(kept, (_whole(portions),), self._fuel_margin)
@@ -214,7 +148,7 @@ class _Planner:
         own = self.trip.margins.fuel
         return (own or self.book.household.margins.fuel).base
 
-    def _eaters(self, line: _Line) -> tuple[Eater, ...]:
+    def _eaters(self, line: MenuLine) -> tuple[Eater, ...]:
         """Find who eats a dish: those it names, or all."""
         if not line.detail.for_:
             return self.eaters
@@ -225,7 +159,7 @@ class _Planner:
         wanted = {name.casefold() for name in line.detail.for_}
         return tuple(one for name, one in known.items() if name in wanted)
 
-    def _at_stop(self, dish: str, line: _Line) -> tuple[DishPlan, Settled] | None:
+    def _at_stop(self, dish: str, line: MenuLine) -> tuple[DishPlan, Settled] | None:
         """Settle a dish for where it is cooked, once for all meals that share it; None where it is not planned."""
         conditions = self._conditions(line)
         windy = any(stop.model.windy for stop in self.stops if line.stop in (None, stop.index))
@@ -240,7 +174,7 @@ class _Planner:
                 self._settled[asked] = there, settled_at(there, conditions, windy=windy)
         return self._settled[asked]
 
-    def _conditions(self, line: _Line) -> Conditions:
+    def _conditions(self, line: MenuLine) -> Conditions:
         if line.stop is not None:
             return self.stops[line.stop].conditions
         return hardest([stop.conditions for stop in self.stops])
@@ -261,7 +195,7 @@ class _Planner:
                     component=component,
                     dry_g=printed_g(grams),
                     spare=day > last_day,
-                    line=place,
+                    line=replace(place, spot=Spot.KEY),
                 )
 
     def _ready(self, ration: OnTheMove, place: Place) -> ComponentSums | None:
@@ -272,7 +206,7 @@ class _Planner:
                 self.faults.append(unknown_component(self.book, ration.name, place))
             return None
         if component.must_be_cooked is not Cooking.NO:
-            self.faults.append(slips.cooked_on_the_move(component.model.name, place))
+            self.faults.append(slips.cooked_on_the_move(component.model.name, replace(place, spot=Spot.KEY)))
             return None
         return component
 

@@ -67,13 +67,23 @@ def comes_after(place: Place, day: int, next_place: str, next_day: int) -> Fault
     )
 
 
+def comes_before(place: Place, meal: str, day: int, above: str) -> Fault:
+    """Say that a meal lies before one that was eaten at the stop above."""
+    return Fault(
+        place=place,
+        code="out-of-order",
+        message=f"this {meal} comes before the last meal at {above}, which is on day {day}",
+        help="move this stop's `day`, or the meal to the stop where it is eaten",
+    )
+
+
 def nobody_eats(place: Place) -> Fault:
     """Say that a dish is for people who eat nothing."""
     return Fault(
         place=place,
         code="nobody-eats",
-        message="nobody with any appetite eats this",
-        help="say `for` whom it is, or take the line out",
+        message="nobody who has any appetite eats this: it is left out",
+        help="say `for:` whom it is, or take the line out",
         severity=Severity.WARNING,
     )
 

@@ -1,0 +1,282 @@
+"""What is wrong in a trip is told once, where it stands, with a way out; nothing is lost in silence."""
+
+import pytest
+from tests.sums.book_of import Told
+from tests.sums.menu_of import faults_in, menu_of, planned_of, trip_text
+
+from packlarder.faults import Severity
+
+CAMP = "- place: camp\n  day: 1\n"
+
+
+def only(faults: tuple[Told, ...]) -> Told:
+    """Give the one thing that is wrong."""
+    (fault,) = faults
+    return fault
+
+
+@pytest.mark.parametrize(
+    ("meals", "keys", "code", "marked", "said", "help"),
+    [
+        pytest.param(
+            "[supper: noodels]",
+            {},
+            "unknown-dish",
+            "noodels",
+            'no dish is called "noodels"',
+            'did you mean "noodles"? dishes live in dishes/',
+            id="a dish misspelt",
+        ),
+        pytest.param(
+            "[supper: {dish: rice, for: [Ada, Boo]}]",
+            {},
+            "unknown-person",
+            "Boo",
+            'nobody on this trip is called "Boo"',
+            'did you mean "Bo"? along are: Ada, Bo',
+            id="a person misspelt",
+        ),
+        pytest.param(
+            "[supper: {dish: rice, stove: brner}]",
+            {},
+            "unknown-stove",
+            "brner",
+            'no stove is called "brner"',
+            'did you mean "burner"? book.yaml knows: burner, spirit',
+            id="a line's stove misspelt",
+        ),
+        pytest.param(
+            "[supper: {dish: rice, stove: spirit}]",
+            {"stoves": "[burner]"},
+            "stove-at-home",
+            "spirit",
+            'rice wants the stove "spirit", which does not come along',
+            "add it to `stoves`, or name another with `stove:` in this line; along are: burner",
+            id="a line's stove at home",
+        ),
+        pytest.param(
+            "[supper: {dish: noodles, pot: pam}]",
+            {"pots": "[pan]"},
+            "unknown-pot",
+            "pam",
+            'no pot is called "pam"',
+            'did you mean "pan"? book.yaml knows: pot, little pot, pan',
+            id="a line's pot misspelt",
+        ),
+        pytest.param(
+            "[supper: {dish: noodles, pot: little pot}]",
+            {},
+            "pot-at-home",
+            "little pot",
+            'noodles wants the pot "little pot", which does not come along',
+            "add it to `pots`, or name another with `pot:` in this line; along are: pot, pan",
+            id="a line's pot at home",
+        ),
+        pytest.param(
+            "[supper: noodles]",
+            {"pots": "[pan]"},
+            "pot-at-home",
+            "noodles",
+            'noodles wants the pot "pot", which does not come along',
+            "add it to `pots`, or name another with `pot:` in this line; along are: pan",
+            id="a dish's pot at home",
+        ),
+        pytest.param(
+            "[]",
+            {"stoves": "[burnr]"},
+            "unknown-stove",
+            "burnr",
+            'no stove is called "burnr"',
+            'did you mean "burner"? book.yaml knows: burner, spirit',
+            id="a stove misspelt",
+        ),
+        pytest.param(
+            "[]",
+            {"pots": "[pot, frying pan]"},
+            "unknown-pot",
+            "frying pan",
+            'no pot is called "frying pan"',
+            "book.yaml knows: pot, little pot, pan",
+            id="a pot that there is not",
+        ),
+        pytest.param(
+            "[]",
+            {"drinks": "[mlk]"},
+            "unknown-dish",
+            "mlk",
+            'no dish is called "mlk"',
+            'did you mean "milk"? dishes live in dishes/',
+            id="a drink misspelt",
+        ),
+        pytest.param(
+            "[]",
+            {"on_the_move": "[raisin: 20 g each]"},
+            "unknown-component",
+            "raisin",
+            'no component is called "raisin"',
+            'did you mean "raisins"? components live in components/',
+            id="food on the move misspelt",
+        ),
+        pytest.param(
+            "[]",
+            {"on_the_move": "[raisins: 2 tbsp each]"},
+            "not-convertible",
+            "2 tbsp each",
+            "is not known",
+            "weigh",
+            id="food on the move that nobody weighed",
+        ),
+        pytest.param(
+            "[]",
+            {"on_the_move": "[pasta: 20 g each]"},
+            "not-ready",
+            "pasta",
+            "Pasta must be cooked, and is eaten from the bag here",
+            "take something that is ready to eat, or make it a meal at a stop",
+            id="uncooked food on the move",
+        ),
+        pytest.param(
+            "[]",
+            {"spare_day": "[supper: stewe]"},
+            "unknown-dish",
+            "stewe",
+            'no dish is called "stewe"',
+            "dishes live in dishes/",
+            id="a dish in reserve misspelt",
+        ),
+    ],
+)
+def test_a_slip_is_told_where_it_stands(
+    meals: str, keys: dict[str, str], code: str, marked: str, said: str, help: str
+) -> None:
+    """The author's word is marked, the message says what is wrong, and the help what to write; it stops a build."""
+    fault = only(faults_in(f"{CAMP}  meals: {meals}\n", **keys))
+    assert (fault.code, fault.file) == (code, "trips/trip.yaml")
+    assert marked in fault.marked
+    assert said in fault.message
+    assert help in fault.help
+    assert fault.severity is Severity.ERROR
+
+
+def test_a_shop_that_sells_what_nobody_knows() -> None:
+    """What is to be bought is one of the household's components."""
+    fault = only(faults_in("- {place: shop, day: 1, to buy: [raisns]}\n"))
+    assert (fault.code, fault.marked) == ("unknown-component", "to buy")
+
+
+def test_a_trip_that_nobody_can_plan_is_not_planned() -> None:
+    """An error leaves no trip half worked out; all that is wrong is told at once, each once."""
+    planned, faults = planned_of(
+        trip_text(
+            "- place: camp\n  day: 1\n  meals: [supper: noodels, lunch: {dish: rice, for: Boo}, supper: rice]\n",
+            drinks="[mlk]",
+        )
+    )
+    assert planned is None
+    assert sorted((fault.code, fault.marked) for fault in faults) == [
+        ("unknown-dish", "mlk"),
+        ("unknown-dish", "noodels"),
+        ("unknown-person", "Boo"),
+    ]
+
+
+def test_a_drink_of_every_day_is_told_once() -> None:
+    """A pot that stays at home is missed on each of four days, and one line is to be mended."""
+    stops = "- {place: camp, day: 4, meals: []}\n"
+    assert only(faults_in(stops, drinks="[noodles]", pots="[pan]")).code == "pot-at-home"
+
+
+def test_a_meal_that_nobody_eats_is_left_out_and_said() -> None:
+    """The line is for an infant that eats nothing: a warning, and the rest of the trip is planned and numbered."""
+    planned, faults = planned_of(
+        trip_text(
+            "- place: camp\n  day: 1\n  meals: [supper: {dish: noodles, for: Ida}, supper: rice]\n",
+            people="[Ada, Ida: {age: 0, appetite: 0 %}]",
+        )
+    )
+    fault = only(faults)
+    assert (fault.code, fault.severity) == ("nobody-eats", Severity.WARNING)
+    assert fault.message == "nobody who has any appetite eats this: it is left out"
+    assert planned is not None
+    assert [(meal.number, meal.dish) for meal in planned.meals] == [(1, "rice")]
+
+
+def test_a_meal_after_the_next_stop_is_reached() -> None:
+    """The breakfast after the supper of day 2 is day 3's, and the next stop is reached on day 2."""
+    fault = only(
+        faults_in("""\
+            - {place: camp, day: 2, meals: [supper: rice, breakfast: noodles]}
+            - {place: the quay, day: 2}
+        """)
+    )
+    assert (fault.code, fault.marked) == ("out-of-order", "noodles")
+    assert fault.message == "this meal falls on day 3, and the quay is reached on day 2"
+    assert fault.help.startswith("a breakfast after a supper is the next morning's")
+
+
+def test_a_meal_before_that_of_the_stop_above() -> None:
+    """Supper at the camp, and on the same day a lunch at the quay that comes after it: one of the days is wrong."""
+    fault = only(
+        faults_in("""\
+            - {place: camp, day: 1, meals: [supper: rice]}
+            - {place: the quay, day: 1, meals: [lunch: noodles]}
+        """)
+    )
+    assert (fault.code, fault.marked) == ("out-of-order", "noodles")
+    assert fault.message == "this lunch comes before the last meal at camp, which is on day 1"
+    assert fault.help == "move this stop's `day`, or the meal to the stop where it is eaten"
+
+
+def test_a_meal_shared_by_two_stops_is_no_slip() -> None:
+    """Two suppers of one evening, in two places, as a party may split; and a stop without meals between."""
+    trip = menu_of("""\
+        - {place: camp, day: 1, meals: [supper: rice]}
+        - {place: spring, day: 1}
+        - {place: the quay, day: 1, meals: [supper: noodles]}
+    """)
+    assert [meal.day for meal in trip.meals] == [1, 1]
+
+
+def test_one_pot_at_home_for_two_meals_at_like_stops_is_one_fault() -> None:
+    """The list of pots is what is to be mended, not each line."""
+    assert only(faults_in(f"{CAMP}  meals: [supper: noodles, supper: noodles]\n", pots="[pan]")).code == "pot-at-home"
+
+
+# --- what the reader refuses -----------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("stops", "keys", "code", "marked"),
+    [
+        ("- {place: a, day: 2}\n- {place: b, day: 1}\n", {}, "out-of-order", "1"),
+        (CAMP, {"people": "[Ada, ada]"}, "called-alike", "ada"),
+        (CAMP, {"people": "[]"}, "empty-value", "[]"),
+        (CAMP, {"people": "[Ada: {avoids: nutz}]"}, "unknown-allergen", "nutz"),
+        (CAMP, {"people": "[Ada: {age: eight}]"}, "not-a-whole-number", "eight"),
+        (CAMP, {"people": "[Ada: {age: 130}]"}, "out-of-range", "130"),
+        (CAMP, {"people": "[Ada: {appetite: 400 %}]"}, "out-of-range", "400 %"),
+        (CAMP, {"mealtimes": "{supper: 7 pm}"}, "not-a-time", "7 pm"),
+        ("- {place: a, day: 0}\n", {}, "out-of-range", "0"),
+        ("- {place: a, day: 61}\n", {}, "out-of-range", "61"),
+        ("- {place: a, day: first}\n", {}, "not-a-whole-number", "first"),
+        ("- {place: a, day: 1, fills: to be treated}\n", {}, "not-treated", "to be treated"),
+        ("- {place: a, day: 1, treated by: filter}\n", {}, "nothing-to-treat", "treated by"),
+        ("- {place: a, day: 1, fills: tap, treated by: filter}\n", {}, "nothing-to-treat", "treated by"),
+        ("- {place: a, day: 1, meals: [supper: [rice, noodles]]}\n", {}, "one-dish", "[rice, noodles]"),
+        ('- {place: a, day: 1, meals: [supper: {dish: rice, at: "24:00"}]}\n', {}, "not-a-time", "24:00"),
+    ],
+)
+def test_what_no_trip_can_say(stops: str, keys: dict[str, str], code: str, marked: str) -> None:
+    """A value that can not be meant is told at its place with a way out, before anything is worked out."""
+    fault = only(faults_in(stops, **keys))
+    assert (fault.code, fault.severity) == (code, Severity.ERROR)
+    assert marked in fault.marked
+    assert fault.message
+    assert fault.help or " fits here" in fault.message  # bounds are the way out
+
+
+def test_an_avoided_word_offers_the_closest() -> None:
+    """A slip of one letter names the word that was meant, and all words that there are."""
+    fault = only(faults_in(CAMP, people="[Ada: {avoids: [almnd]}]"))
+    assert fault.message == 'no allergen is called "almnd"'
+    assert fault.help.startswith('did you mean "almond"? the words are: milk, egg')
