@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
+from shutil import copytree
 from types import MappingProxyType
 
 import pytest
@@ -11,6 +12,7 @@ from tests.house.small_store import Shell, make_book, write
 
 from packlarder.book.book import Book
 from packlarder.book.draw import read_mark
+from packlarder.book.read import read_book
 from packlarder.cli import home as command
 from packlarder.disk import together
 from packlarder.disk.together import FileChange, write_together
@@ -294,3 +296,27 @@ def test_files_are_written_together(tmp_path: Path, monkeypatch: pytest.MonkeyPa
     assert {path.name: path.read_bytes() for path in tmp_path.iterdir()} == {"old.yaml": b"b", "new.yaml": b"c"}
     with pytest.raises(NotWritten, match=r"new.yaml was changed meanwhile"):
         write_together(changes[1:])
+
+
+def test_the_demo_comes_home(tmp_path: Path, checkout: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """With nothing made by hand: each jar lacks just what was noted, and nothing else in the book is touched."""
+    book = tmp_path / "book"
+    copytree(checkout / "recipes", book)
+    shell = Shell(book, capsys)
+    words = "home skerries --on 2027-07-10"
+    before, jars = shell.files(), shell.left("--on 2027-07-10")
+    shown = shell(words)[1]
+    assert shell.files() == before
+    assert shell(f"{words} --write")[1].partition("\nFILES\n")[0] == shown.partition("\nFILES\n")[0]
+    [noted] = shell.files().keys() - before.keys()
+    assert [path.name for path, data in before.items() if path.read_bytes() != data] == ["skerries.yaml"]
+    drawn = read_book({"book.yaml": (book / "book.yaml").read_bytes(), "draws/it.yaml": noted.read_bytes()}).book
+    assert drawn is not None
+    took = {str(one.from_): one.took.weight for one in drawn.draws["it"].drawn if one.took is not None}
+    assert len(took) > 15
+    after = shell.left("--on 2027-07-10")
+    for mark, (left_g, _) in jars.items():
+        weight = took.get(mark)
+        went_g = 0.0 if mark not in took else left_g if weight is None else weight.base
+        assert after.get(mark, (0.0, None))[0] == pytest.approx(left_g - went_g, abs=1), mark  # printed to 1 g
+    assert shell(f"{words} --write")[0] == 2

@@ -62,16 +62,17 @@ def faults_in(stops: str, **keys: str) -> tuple[Told, ...]:
     return planned_of(trip_text(stops, **keys))[1]
 
 
-def planned_of(text: str) -> tuple[PlannedTrip | None, tuple[Told, ...]]:
-    """Read and plan a trip; give it, None if it could not be, and what is wrong in it."""
+def planned_of(text: str, spoilt: Mapping[str, bytes] | None = None) -> tuple[PlannedTrip | None, tuple[Told, ...]]:
+    """Read and plan a trip; give it, or None, and what is wrong in it; `spoilt` are files to replace."""
     files = {"book.yaml": KITCHEN.encode(), "trips/trip.yaml": text.encode()}
     files |= component_files({"raisins": RAISINS})
     for name, dish in DISHES.items():
         files[f"dishes/{name.replace(' ', '-')}.yaml"] = f"name: {name}\nserves: 1\n{dedent(dish)}".encode()
+    files |= spoilt or {}
     read = read_book(files)
     assert read.book is not None, read.faults
     wrong = tuple(told(files, fault) for fault in read.faults)
-    if has_errors(read.faults):
+    if has_errors(read.faults) and not spoilt:
         return None, wrong
     book = read.book
     components, faults = reckon_components(book)

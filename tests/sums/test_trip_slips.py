@@ -180,6 +180,23 @@ def test_a_trip_that_nobody_can_plan_is_not_planned() -> None:
     ]
 
 
+@pytest.mark.parametrize(
+    ("spoilt", "stops", "keys"),
+    [
+        ({"dishes/rice.yaml": b"name: rice"}, "- {place: a, day: 1, meals: [supper: rice, supper: noodles]}\n", {}),
+        ({"components/raisins.yaml": b"name: Raisins"}, CAMP, {"on_the_move": "[raisins: 20 g each]"}),
+    ],
+    ids=["a dish", "food on the move"],
+)
+def test_what_could_not_be_read_leaves_no_trip_and_no_second_fault(
+    spoilt: dict[str, bytes], stops: str, keys: dict[str, str]
+) -> None:
+    """A trip without that meal would be short of food and water: none is given, and the spoilt file is to blame."""
+    planned, faults = planned_of(trip_text(stops, **keys), spoilt)
+    assert planned is None
+    assert {fault.file for fault in faults} == set(spoilt)
+
+
 def test_a_drink_of_every_day_is_told_once() -> None:
     """A pot that stays at home is missed on each of four days, and one line is to be mended."""
     stops = "- {place: camp, day: 4, meals: []}\n"

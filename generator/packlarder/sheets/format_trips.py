@@ -101,7 +101,7 @@ stoves: gas ring
 pots: [small pot, pan]
 fuel in hand: 95 g
 water containers:
-  water bag: 10 L
+  water bag: {holds: 10 L, count: 3}
   bottle: {holds: 1 L, count: 4}
 on the move:
   - almonds: 30 g each
@@ -151,7 +151,7 @@ spare day:
 """,
         "water-container": """\
 water containers:
-  water bag: 10 L
+  water bag: {holds: 10 L, count: 3}
   bottle: {holds: 1 L, count: 4}
 """,
         "cooler": """\

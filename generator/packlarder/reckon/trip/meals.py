@@ -32,7 +32,8 @@ def plan_trip(
     """Resolve a trip and work out its meals; None where something in it can not be understood."""
     planner = _Planner(book, components, plan_of, id)
     planned = planner.planned()
-    return (None if has_errors(planner.faults) else planned), tuple(dict.fromkeys(planner.faults))
+    lost = planner.unread or has_errors(planner.faults)
+    return (None if lost else planned), tuple(dict.fromkeys(planner.faults))
 
 
 def portions_of(eaters: Sequence[Eater]) -> float:
@@ -41,7 +42,10 @@ def portions_of(eaters: Sequence[Eater]) -> float:
 
 
 class _Planner:
-    """Goes through one trip and gathers what is wrong with it."""
+    """Goes through one trip and gathers what is wrong with it.
+
+    `unread` says that it wants a dish or component that could not be worked out, of which that one's own file tells.
+    """
 
     def __init__(self, book: Book, components: Mapping[str, ComponentSums], plan_of: PlanOf, id: str) -> None:
         self.book = book
@@ -51,6 +55,7 @@ class _Planner:
         self.trip = book.trips[id]
         self.place = trip_place(id)
         self.faults: list[Fault] = []
+        self.unread = False
         self.eaters = tuple(_eater(person, self.trip) for person in self.trip.people)
         self.stops = tuple(self._stop(index, stop) for index, stop in enumerate(self.trip.stops))
         self._settled: dict[tuple[object, ...], tuple[DishPlan, Settled] | None] = {}
@@ -116,8 +121,10 @@ class _Planner:
         dish = self.book.dish_ids.get(spoken(line.detail.dish))
         if dish is None:
             self.faults += slips.unknown_dish(self.book, line.detail.dish, line.place)
+            self.unread = True
             return None
         settled = self._at_stop(dish, line)
+        self.unread = self.unread or settled is None
         portions = portions_of(eaters)
         if named and not eaters:
             self.faults.append(slips.nobody_eats(line.place))
@@ -202,6 +209,7 @@ class _Planner:
         id = self.book.component_id(ration.name)
         component = None if id is None else self.components.get(id)
         if component is None:
+            self.unread = True
             if id is None and not self.book.has_unread_component(ration.name):
                 self.faults.append(unknown_component(self.book, ration.name, place))
             return None
