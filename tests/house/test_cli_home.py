@@ -14,6 +14,7 @@ from packlarder.book.book import Book
 from packlarder.book.draw import read_mark
 from packlarder.book.read import read_book
 from packlarder.cli import home as command
+from packlarder.cli import texts
 from packlarder.disk import together
 from packlarder.disk.together import FileChange, write_together
 from packlarder.disk.writing import NotWritten
@@ -195,7 +196,7 @@ def test_what_stayed_shut_is_not_booked(shell: Shell) -> None:
     ("words", "says"),
     [
         (("home egg-trap",), 'no trip is called "egg-trap"; did you mean "egg-trip"?'),
-        (("home",), "TRIP is missing. `packlarder home --help` says what it takes."),
+        (("home",), f"TRIP is missing. `{texts.PROGRAM} home --help` says what it takes."),
         (
             ("home egg-trip --on 2027-05-21",),
             "Egg trip starts on 2027-05-22, and this is 2027-05-21; name the day with",

@@ -73,12 +73,12 @@ def only(faults: tuple[Told, ...]) -> Told:
             id="a line's pot at home",
         ),
         pytest.param(
-            "[supper: noodles]",
-            {"pots": "[pan]"},
+            "[supper: fried beef]",
+            {"pots": "[pot]"},
             "pot-at-home",
-            "noodles",
-            'noodles wants the pot "pot", which does not come along',
-            "add it to `pots`, or name another with `pot:` in this line; along are: pan",
+            "fried beef",
+            'fried beef wants the pot "pan", which does not come along',
+            "add it to `pots`, or name another with `pot:` in this line; along are: pot",
             id="a dish's pot at home",
         ),
         pytest.param(
@@ -200,7 +200,7 @@ def test_what_could_not_be_read_leaves_no_trip_and_no_second_fault(
 def test_a_drink_of_every_day_is_told_once() -> None:
     """A pot that stays at home is missed on each of four days, and one line is to be mended."""
     stops = "- {place: camp, day: 4, meals: []}\n"
-    assert only(faults_in(stops, drinks="[noodles]", pots="[pan]")).code == "pot-at-home"
+    assert only(faults_in(stops, drinks="[fried beef]", pots="[pot]")).code == "pot-at-home"
 
 
 def test_a_meal_that_nobody_eats_is_left_out_and_said() -> None:
@@ -254,9 +254,18 @@ def test_a_meal_shared_by_two_stops_is_no_slip() -> None:
     assert [meal.day for meal in trip.meals] == [1, 1]
 
 
+def test_a_dish_that_names_no_pot_takes_what_comes_along() -> None:
+    """Noodles are boiled in the usual pot at home, and in the little one here."""
+    planned = menu_of(f"{CAMP}  meals: [supper: noodles]\n", pots="[little pot]")
+    assert [step.pot for step in planned.meals[0].plan.steps] == ["little pot"]
+
+
 def test_one_pot_at_home_for_two_meals_at_like_stops_is_one_fault() -> None:
     """The list of pots is what is to be mended, not each line."""
-    assert only(faults_in(f"{CAMP}  meals: [supper: noodles, supper: noodles]\n", pots="[pan]")).code == "pot-at-home"
+    assert (
+        only(faults_in(f"{CAMP}  meals: [supper: fried beef, supper: fried beef]\n", pots="[pot]")).code
+        == "pot-at-home"
+    )
 
 
 # --- what the reader refuses -----------------------------------------------------------------------------------------
