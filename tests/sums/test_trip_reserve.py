@@ -209,14 +209,23 @@ def test_a_pack_keeps_as_long_as_packs_do() -> None:
     found = trip_of(stops, fails=True)
     (fault,) = found.faults
     assert (fault.code, fault.line, fault.severity) == ("expires-before-eaten", 9, Severity.ERROR)
-    assert fault.message == "Beef in pack 3.1 keeps until 2027-07-09, and is eaten on 2027-07-10"
+    assert fault.message == "pack 3.1 with beef keeps until 2027-07-09, and is eaten on 2027-07-10"
 
 
 def test_the_households_rule_for_packs_holds() -> None:
-    """They keep packs three days, whatever is in them: until 28 June. On the 29th pasta is too old as well."""
+    """They keep packs three days, whatever is in them: until 28 June. On the 29th pasta is past that: a warning."""
     stops = one_stop("supper: stew", day=3) + one_stop("supper: pasta", day=4)
     found = trip_of(stops, larder="keeping: [{kept: trip pack, for: 3 days}]", fails=True)
-    assert [(fault.code, fault.marked) for fault in found.faults] == [("expires-before-eaten", "pasta")]
+    (fault,) = found.faults
+    assert (fault.code, fault.marked, fault.severity) == ("expires-before-eaten", "pasta", Severity.WARNING)
+
+
+def test_a_fault_names_all_packs_of_its_line() -> None:
+    """Raisins of days 4 and 5 are too old by the same rule, and stand in one line of the trip."""
+    stops = one_stop("supper: pasta") + one_stop(day=5)
+    rules = "keeping: [{what: raisins, kept: trip pack, for: 3 days}]"
+    (fault,) = trip_of(stops, more="on the move: [raisins: 20 g each]", larder=rules, fails=True).faults
+    assert fault.message == "packs M4, M5 with raisins keep until 2027-06-28, and are eaten from 2027-06-29 on"
 
 
 def test_a_tub_keeps_as_an_opened_jar() -> None:
@@ -224,4 +233,4 @@ def test_a_tub_keeps_as_an_opened_jar() -> None:
     stops = one_stop("supper: stew", day=3)
     rules = "keeping: [{kept: trip pack, for: 2 weeks}, {what: salt, kept: opened, for: 2 days}]"
     (fault,) = trip_of(stops, larder=rules, fails=True).faults
-    assert fault.message == "Salt in pack T1 keeps until 2027-06-27, and is eaten on 2027-06-28"
+    assert fault.message == "pack T1 with salt keeps until 2027-06-27, and is eaten on 2027-06-28"

@@ -55,6 +55,16 @@ def dried_at_home(component: ComponentSums) -> bool:
     return component.model.dried in DRIED_AT_HOME
 
 
+def is_mix(component: ComponentSums) -> bool:
+    """Tell whether the household mixes it, of what is dry already."""
+    return bool(component.model.made_of) and component.model.dried is None
+
+
+def made_at_home(component: ComponentSums) -> bool:
+    """Tell whether the household dries or mixes it."""
+    return dried_at_home(component) or is_mix(component)
+
+
 def to_dry(component: ComponentSums, dry_g: float, pantry: Pantry) -> ToDry:
     """Work out what it takes to have a dry weight of a component; weights to load and to buy are rounded up."""
     batches = pantry.batches_of(component)

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date
 
 from packlarder.reckon.dish import printed_g
-from packlarder.reckon.records import ComponentSums
+from packlarder.reckon.trip.chain_back import is_mix
 from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.records import MoveRation, PlannedTrip, TripMeal
 from packlarder.reckon.trip.shelf import tidy
@@ -39,11 +39,6 @@ def take(want: Want, pantry: Pantry) -> Taken:
     drawn = pantry.shelf.take(want.component.id, want.grams, want.on)
     short_g = tidy(want.grams - sum(one.grams for one in drawn))
     return Taken(want=want, drawn=drawn, short_g=short_g)
-
-
-def is_mix(component: ComponentSums) -> bool:
-    """Tell whether a component is mixed at home, of others that are dry already."""
-    return bool(component.model.made_of) and component.model.dried is None
 
 
 def _as_eaten(trip: PlannedTrip) -> Sequence[TripMeal | MoveRation]:

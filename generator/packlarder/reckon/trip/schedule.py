@@ -54,7 +54,7 @@ def _placed(loads: Sequence[Load], packed_on: date, busy: Iterable[Busy], hours:
     """Place the loads of one dryer from the last to the first; what is conditioned afterwards comes first."""
     taken = list(busy)
     placed: list[TimedLoad] = []
-    from_the_last = reversed(loads)
+    from_the_last = loads[::-1]
     for load in sorted(from_the_last, key=lambda load: load.conditions):
         end_by = datetime.combine(packed_on - timedelta(days=load.conditions), time(IN_THE_MORNING[0]))
         one = _in_free_time(load, end_by, taken, hours)

@@ -8,11 +8,10 @@ from datetime import date
 from packlarder.faults import Fault, Gap
 from packlarder.measure import in_grams
 from packlarder.reckon.records import ComponentSums
-from packlarder.reckon.trip.chain_back import ToDry, dried_at_home, to_dry
+from packlarder.reckon.trip.chain_back import ToDry, dried_at_home, is_mix, to_dry
 from packlarder.reckon.trip.loads import loads_of
 from packlarder.reckon.trip.pantry import Pantry, packed_on
 from packlarder.reckon.trip.records import PlannedTrip
-from packlarder.reckon.trip.reserve import is_mix
 from packlarder.reckon.trip.schedule import TimedLoad, timed
 from packlarder.reckon.trip.shelf import tidy
 from packlarder.reckon.trip.store_slips import starts_in_the_past

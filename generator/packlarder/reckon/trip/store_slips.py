@@ -7,6 +7,7 @@ from packlarder.book.draw import Mark
 from packlarder.faults import Fault, Place, Severity
 from packlarder.measure import in_grams
 from packlarder.reckon.records import ComponentSums
+from packlarder.reckon.trip.chain_back import made_at_home
 from packlarder.reckon.trip.records import PlannedTrip
 from packlarder.reckon.trip.stores import Shortfall
 
@@ -16,17 +17,22 @@ EXPIRES = "expires-before-eaten"
 def pack_expires(
     component: ComponentSums, marks: Sequence[str], keeps_until: date, eaten_on: date, line: Place
 ) -> Fault:
-    """Say that food is eaten after the day until which it keeps in its pack or tub."""
-    name = component.model.name
-    packs = f"pack {marks[0]} keeps" if len(marks) == 1 else f"packs {', '.join(marks)} keep"
+    """Say that food is eaten after the day until which it keeps in its packs or tub.
+
+    What was bought dry is not known to spoil so fast: only the household's own rule says so, and that is a warning.
+    """
+    name, until, day = component.model.name.lower(), keeps_until.isoformat(), eaten_on.isoformat()
+    one = f"pack {marks[0]} with {name} keeps until {until}, and is eaten on {day}"
+    several = f"packs {', '.join(marks)} with {name} keep until {until}, and are eaten from {day} on"
     return Fault(
         place=line,
         code=EXPIRES,
-        message=f"{name} in {packs} until {keeps_until.isoformat()}, and is eaten on {eaten_on.isoformat()}",
+        message=one if len(marks) == 1 else several,
         help=(
             "eat it earlier on the way, buy it there (`to buy`), or, if you know that yours keeps longer,"
             " write a rule of your own under `larder: keeping:`"
         ),
+        severity=Severity.ERROR if made_at_home(component) else Severity.WARNING,
     )
 
 
