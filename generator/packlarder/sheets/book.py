@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from types import MappingProxyType
 
-from packlarder.lazily import Anew, Kept, Lazily
+from packlarder.lazily import Anew, Lazily
 from packlarder.reckon.dish import work_out_each
 from packlarder.safety import check_larger
 from packlarder.safety.whole import CheckedBook
@@ -19,14 +19,11 @@ from packlarder.sheets.field import field_opening
 from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.format_reference import format_sections
 from packlarder.sheets.indexes import IndexedDish, all_indexes, indexed
-from packlarder.sheets.label_sheet import LabelSet
 from packlarder.sheets.origins import usual_line
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
 from packlarder.sheets.stored import StoredBook, stored_book
-from packlarder.sheets.trip_field import trip_book
-from packlarder.sheets.trip_field_sheet import TripBook
-from packlarder.sheets.trip_labels import trip_labels
+from packlarder.sheets.trip_prints import trip_books, trip_label_sets
 
 SERVINGS = tuple(range(1, 13))
 """The numbers of servings that a page carries every figure for."""
@@ -77,30 +74,11 @@ def book_sheet(
         run_index=stored.run_index,
         runs=stored.runs,
         records=stored.records,
-        trip_books=_trip_books(checked, edition, on),
-        trip_labels=_trip_labels(checked, edition),
+        trip_books=trip_books(checked, edition=edition, on=on),
+        trip_labels=trip_label_sets(checked, edition=edition),
         photos=tuple((photos or {}).items()),
         downloads=downloads,
     )
-
-
-def _trip_books(checked: CheckedBook, edition: str, on: date) -> Mapping[str, TripBook]:
-    household = checked.book.household
-    return Kept(_planned(checked), lambda id: trip_book(checked.trips[id], household, edition=edition, on=on))
-
-
-def _trip_labels(checked: CheckedBook, edition: str) -> Mapping[str, LabelSet]:
-    household = checked.book.household
-
-    def labels(id: str) -> LabelSet:
-        trip = checked.trips[id].sums
-        return trip_labels(trip, household, edition=edition, title=trip.model.name)
-
-    return Kept(_planned(checked), labels)
-
-
-def _planned(checked: CheckedBook) -> tuple[str, ...]:
-    return tuple(id for id, trip in checked.trips.items() if not trip.sums.gone)
 
 
 def index_rows(checked: CheckedBook, ids: Iterable[str]) -> dict[str, IndexedDish]:

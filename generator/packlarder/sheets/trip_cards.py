@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from math import ceil
 
-from packlarder.book.stop import Fills
+from packlarder.book.stop import Fills, WaterTreatment
 from packlarder.figures.allergens import Allergen, concerns
 from packlarder.measure import in_percent
 from packlarder.reckon.kitchen import share_out
@@ -75,17 +75,36 @@ def _made_of(leg: Leg, system: System) -> Iterator[Amount]:
 
 
 def _leg_notes(trip: TripSums, leg: Leg, system: System) -> Iterator[str]:
-    if leg.treated_by is not None and leg.treated_ml:
-        phrase = trip_words.TREATED_AND_WAIT if leg.wait_min else trip_words.TREATED
-        deed = trip_words.TREATMENTS[leg.treated_by]
-        water, minutes = volume(leg.treated_ml, system), series.to_the_minute(leg.wait_min)
-        yield phrase.format(deed=deed, water=water, minutes=minutes)
     if leg.fills in (Fills.TAP, Fills.SNOW):
         yield trip_words.FILLS[leg.fills]
+    if leg.treated_by is not None and leg.treated_ml:
+        yield _treated(leg, leg.treated_by, system)
+    yield from _used_on_the_spot(trip, leg, system)
     if leg.from_other_ml:
         kinds = {one.from_other for one in trip.journey.stops if one.stop in leg.stops and one.from_other is not None}
         where = next(iter(kinds)).value if len(kinds) == 1 else trip_words.LAKE_OR_SEA
         yield trip_words.FROM_OTHER.format(water=volume(leg.from_other_ml, system), where=where)
+
+
+def _treated(leg: Leg, way: WaterTreatment, system: System) -> str:
+    """Say how the water of a leg is made fit to drink, and how long it must boil or stand."""
+    phrase = trip_words.TREATED_AND_WAIT if leg.wait_min else trip_words.TREATED
+    if way is WaterTreatment.BOILING and leg.wait_min:
+        phrase = trip_words.BOILED
+    return phrase.format(
+        deed=trip_words.TREATMENTS[way],
+        water=volume(leg.treated_ml, system),
+        minutes=series.to_the_minute(leg.wait_min),
+    )
+
+
+def _used_on_the_spot(trip: TripSums, leg: Leg, system: System) -> Iterator[str]:
+    """Say how much water is used where a leg is filled, which nobody carries."""
+    for stop in trip.journey.stops:
+        if stop.stop == leg.from_stop and stop.on_the_spot and stop.meals.carry_ml:
+            phrase = trip_words.ON_THE_SPOT if leg.treated_by is not None else trip_words.ON_THE_SPOT_TAP
+            place = stop_called(trip, stop.stop)
+            yield phrase.format(water=volume(stop.meals.carry_ml, system), place=place)
 
 
 def water_notes(trip: TripSums, system: System) -> tuple[str, ...]:
@@ -148,7 +167,7 @@ def safety_card(
 ) -> SafetyCard:
     """Give what is to be minded; `ids` are those of the openings by the number of a meal."""
     return SafetyCard(
-        findings=tuple(dict.fromkeys(one.text for one in in_the_booklet(findings, MOST_FINDINGS))),
+        findings=tuple(dict.fromkeys(opened(one.text) for one in in_the_booklet(findings, MOST_FINDINGS))),
         raw=tuple(_raw(trip, openings, ids)),
         people=tuple(_avoider(one, trip, ids) for one in trip.eaters if one.model.avoided),
         general=front_cautions(),

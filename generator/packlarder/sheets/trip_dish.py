@@ -1,6 +1,6 @@
 """A dish of a trip as its opening and its labels see it: at its stop, its packs under the marks that they bear."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -9,7 +9,9 @@ from packlarder.reckon.clock import whole_minutes
 from packlarder.reckon.records import PlannedPack
 from packlarder.reckon.trip.journey import MealClock
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
+from packlarder.safety import DishCase, Finding, check_dish
 from packlarder.sheets import trip_field_words as trip_words
+from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
 
 OPENING = "meal-{number}"
@@ -92,6 +94,23 @@ def at_its_stop(meal: TripMeal, trip: TripSums, household: Household, *, marked:
         sums=(meal.sums,),
         usual=0,
     )
+
+
+def check_meal(meal: TripMeal, household: Household, *, marked: bool) -> tuple[Finding, ...]:
+    """Hold the dish of a meal against the rules, as it is cooked there; `marked`, packs are told by their marks."""
+    findings = check_dish(DishCase(meal.plan, meal.sums, household))
+    if not marked:
+        return findings
+    packs = [one.number for pack in meal.plan.packs for one in (pack, *pack.inside)]
+    called = {words.PACK.format(number=one): words.PACK.format(number=mark(meal, one)) for one in packs}
+    return tuple(
+        replace(one, words={key: _called(said, called) for key, said in one.words.items()}) for one in findings
+    )
+
+
+def _called(said: str, called: Mapping[str, str]) -> str:
+    """Put other names for some of what is listed."""
+    return words.COMMA.join(called.get(one, one) for one in said.split(words.COMMA))
 
 
 def _marked(pack: PlannedPack, meal: TripMeal) -> PlannedPack:

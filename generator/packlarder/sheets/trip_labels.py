@@ -7,7 +7,6 @@ from types import MappingProxyType
 from packlarder.book.household import Household
 from packlarder.reckon.records import PlannedPack, PlannedStep
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
-from packlarder.safety import DishCase, check_dish
 from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets import words
 from packlarder.sheets.dish import dish_sheet
@@ -15,7 +14,7 @@ from packlarder.sheets.label_sheet import LabelSet, TripPackLabel
 from packlarder.sheets.pack_labels import PackSetter, code_text, contained
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
-from packlarder.sheets.trip_dish import at_its_stop, bought_besides, is_tub, moments
+from packlarder.sheets.trip_dish import at_its_stop, bought_besides, check_meal, is_tub, moments
 from packlarder.sheets.trip_lists import pack_called
 from packlarder.sheets.trip_names import clock, day_called, short_date
 from packlarder.sheets.trip_opening import bought_told, meal_day, portions_told
@@ -46,8 +45,7 @@ class _MealSetter(PackSetter):
 
     def __init__(self, meal: TripMeal, trip: TripSums, household: Household, system: System) -> None:
         dish = at_its_stop(meal, trip, household, marked=True)
-        findings = check_dish(DishCase(dish.plan, meal.sums, dish.household))
-        super().__init__(dish, dish_sheet(dish, findings), system, trip.place)
+        super().__init__(dish, dish_sheet(dish, check_meal(meal, dish.household, marked=True)), system, trip.place)
         self.meal = meal
         self.trip = trip
         self.begun = tuple(moments(meal, trip))

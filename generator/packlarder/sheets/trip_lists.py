@@ -126,6 +126,7 @@ def bearers(trip: TripSums, system: System) -> tuple[BearerLine, ...]:
     return tuple(
         BearerLine(name=one.name, weight=weight(one.grams, system), packs=words.COMMA.join(one.packs))
         for one in trip.journey.bearing
+        if one.packs
     )
 
 
@@ -140,8 +141,17 @@ def _fill(fill: Fill, system: System) -> FillLine:
         raw=fill.component.raw,
         need=weight(fill.need_g, system),
         jars=tuple(_jars(fill, system)),
-        into=tuple(Amount(label=mark, figure=weight(grams, system)) for mark, grams in fill.into),
+        into=tuple(_into(fill, system)),
     )
+
+
+def _into(fill: Fill, system: System) -> Iterator[Amount]:
+    """Give what goes into which pack; what is left of it is for mixes that are made for the trip."""
+    for mark, grams in fill.into:
+        yield Amount(label=mark, figure=weight(grams, system))
+    left_g = round(fill.need_g - sum(grams for _, grams in fill.into), 1)
+    if left_g > 0:
+        yield Amount(label=trip_words.FOR_MIXES, figure=weight(left_g, system))
 
 
 def _jars(fill: Fill, system: System) -> Iterator[JarLine]:

@@ -8,7 +8,6 @@ from packlarder.measure import in_celsius, in_fahrenheit, in_feet, in_metres
 from packlarder.reckon.records import PlannedPack, PlannedStep
 from packlarder.reckon.trip.journey import MealClock
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
-from packlarder.safety import DishCase, check_dish
 from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets import words
 from packlarder.sheets.dish import dish_sheet
@@ -20,13 +19,14 @@ from packlarder.sheets.trip_cards import weight
 from packlarder.sheets.trip_dish import (
     at_its_stop,
     bought_besides,
+    check_meal,
     clock_of,
     mark,
     moments,
     opening_id,
     tub_of,
 )
-from packlarder.sheets.trip_names import clock, day_called, portions_called, short_date, stop_called
+from packlarder.sheets.trip_names import WEEKDAYS, clock, day_called, portions_called, short_date, stop_called
 from packlarder.sheets.words import lowered, opened
 
 
@@ -48,13 +48,13 @@ def portions_told(portions: float) -> str:
 
 
 def eaters_told(meal: TripMeal, trip: TripSums) -> str:
-    """Say who eats, with the share of those who eat more or less than a serving, and how many portions that makes."""
+    """Say how many portions there are, and for whom, with the share of those who eat more or less than one."""
     shares = {one.name: one.portion for one in trip.eaters}
     names = [
         name if shares[name] == 1 else trip_words.SHARE.format(name=name, share=portions_called(shares[name]))
         for name in meal.eaters
     ]
-    return trip_words.EATERS.format(names=words.COMMA.join(names), portions=portions_told(meal.portions))
+    return trip_words.EATERS.format(portions=portions_told(meal.portions), names=words.COMMA.join(names))
 
 
 def bought_told(pack: TripPack, trip: TripSums) -> str:
@@ -78,7 +78,7 @@ class _Opener:
 
     def opening(self) -> FieldOpening:
         """Take the opening as the field booklet has it, and add what only a trip knows."""
-        findings = check_dish(DishCase(self.dish.plan, self.first.sums, self.dish.household))
+        findings = check_meal(self.first, self.dish.household, marked=self.single)
         plain = field_opening(self.dish, dish_sheet(self.dish, findings), findings, self.system)
         soaking = self._soaking()
         return replace(
@@ -104,7 +104,7 @@ class _Opener:
         soaks = {} if known is None else {soak.step: clock(soak.at, meal.on) for soak in known.soaks}
         after = None if known is None or known.after is None else self.trip.by_number[known.after]
         return FieldMeal(
-            called=meal_day(meal, self.trip),
+            called=meal_day(meal, self.trip) if self.single else self._weekday(meal),
             where="" if meal.stop is None else opened(stop_called(self.trip, meal.stop)),
             begins="" if known is None else clock(known.start_at, meal.on),
             soaks=tuple(soaks.get(step.index, "") for step in soaking),
@@ -112,6 +112,11 @@ class _Opener:
             eaten=clock(meal.eat_at if known is None else known.eat_at, meal.on),
             note="" if after is None else trip_words.AFTER.format(dish=lowered(after.plan.model.name)),
         )
+
+    def _weekday(self, meal: TripMeal) -> str:
+        """Name the day of a meal in short, beside those of others."""
+        day = day_called(self.trip, meal.day)
+        return day if meal.spare else trip_words.DAY_AND_DATE.format(day=day, date=WEEKDAYS[meal.on.weekday()])
 
     def _soaking(self) -> list[PlannedStep]:
         """Give the steps of which some meal says when their water goes in."""
