@@ -12,7 +12,7 @@ from tests.paper.conftest import Printed, print_it
 from tests.paper.reading import PT_PER_MM, Word
 
 from packlarder.faults import Severity
-from packlarder.publish.paper import build_booklets
+from packlarder.publish.paper import build_booklets, field_copy
 from packlarder.publish.paper_setting import Room, plan_booklet
 from packlarder.publish.paper_words import bodies
 from packlarder.publish.press import Press
@@ -288,7 +288,7 @@ def test_dish_that_just_overruns_is_set_snug(size: str, checkout: Path, tmp_path
     printed = print_it(samples.field_book(full), size, checkout / "theme", tmp_path)
     assert printed.faults == ()
     assert [len(printed.pages_of(opening)) for opening in full] == [2, 2]
-    room = Room(checkout / "theme" / "print", printed.book, printed.size)
+    room = Room(checkout / "theme" / "print", field_copy(printed.book), printed.size)
     fits = plan_booklet(room, Press()).fits
     assert (fits["packs"].small_right, fits["steps"].small_right) == (True, False)
     for holds in (

@@ -5,10 +5,12 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+from packlarder.book.household import Household
 from packlarder.cli import texts
 from packlarder.cli.console import progress, say, show_faults
 from packlarder.cli.crew import Crew, work_together
 from packlarder.cli.downloads import PRINT, downloads
+from packlarder.cli.label_sheets import usual_sheet
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.rings import sweep_rings
 from packlarder.cli.schemas import write_schemas
@@ -95,6 +97,7 @@ def jobs(sheet: BookSheet, crew: Crew, *, sizes: tuple[str, ...], theme: Path, o
 
     yield Job(name=texts.JOB_SITE, weight=4, run=site)
     yield from map(booklet, sizes)
+    yield from trip_jobs(sheet, crew.checked.book.household, theme=theme, out=out / PRINT)
     yield Job(name=texts.JOB_POCKET, weight=1, run=lambda _told: build_single(sheet, theme=theme, out=out))
     yield Job(name=texts.JOB_EBOOK, weight=1, run=lambda _told: build_ebook(sheet, theme=theme, out=out))
     yield Job(name=texts.JOB_DATA, weight=1, run=lambda _told: build_data(sheet, out=out))
@@ -102,6 +105,35 @@ def jobs(sheet: BookSheet, crew: Crew, *, sizes: tuple[str, ...], theme: Path, o
         from packlarder.publish.trip_files import build_trip_files  # its calendar is slow to load
 
         yield Job(name=texts.JOB_TRIPS, weight=1, run=lambda _told: build_trip_files(sheet, out=out))
+
+
+def trip_jobs(sheet: BookSheet, household: Household, *, theme: Path, out: Path) -> Iterator[Job]:
+    """Give what is printed for each trip that is planned: its booklet in each size, the labels of its packs."""
+    from packlarder.publish.label_stock import Purpose
+    from packlarder.publish.labels import LabelJob, build_labels
+    from packlarder.publish.trip_paper import NAME, build_trip_booklets
+
+    def booklet(id: str, size: str) -> Job:
+        def run(_told: Told) -> tuple[Fault, ...]:
+            return build_trip_booklets(sheet.trip_books[id], sizes=(size,), theme=theme, out=out)
+
+        return Job(name=texts.JOB_TRIP_BOOKLET.format(id=id, size=size), weight=4, run=run)
+
+    def labels(id: str) -> Job:
+        def run(_told: Told) -> tuple[Fault, ...]:
+            stock = usual_sheet(household, Purpose.PACK)
+            job = LabelJob(purpose=Purpose.PACK, stock=stock, name=NAME.format(id=id))
+            return tuple(
+                fault
+                for made in build_labels(sheet.trip_labels[id], (job,), theme=theme, out=out)
+                for fault in made.faults
+            )
+
+        return Job(name=texts.JOB_TRIP_LABELS.format(id=id), weight=2, run=run)
+
+    for id in sheet.trip_books:
+        yield from (booklet(id, size) for size in household.print)
+        yield labels(id)
 
 
 def _write(work: Iterator[Job]) -> tuple[Fault, ...]:

@@ -10,30 +10,26 @@ from packlarder.book.household import Household
 from packlarder.book.wording import closest
 from packlarder.cli import texts
 from packlarder.cli.console import show_faults
+from packlarder.cli.label_sheets import usual_sheet
 from packlarder.cli.larder_stage import LarderOpened, shown
 from packlarder.cli.new_store import component_named
 from packlarder.cli.options import Misuse, Options, as_day
 from packlarder.cli.show_dish import dish_asked_for
 from packlarder.cli.show_store import faulty, larder_asked_for, run_id
-from packlarder.cli.stages import BookRead, edition_of
+from packlarder.cli.stages import BookRead, book_folder, edition_of
+from packlarder.cli.trip_asked import trip_asked_for
 from packlarder.disk.theme import theme_folder
 from packlarder.faults import has_errors
 from packlarder.publish.label_stock import STOCKS, Purpose, label_stock
 from packlarder.publish.labels import LabelJob, LabelSheets, build_labels
-from packlarder.publish.sizes import page_size
 from packlarder.reckon.larder_records import Standing
 from packlarder.sheets.jar_labels import jar_labels
 from packlarder.sheets.label_sheet import LabelSet
 from packlarder.sheets.pack_labels import pack_labels
 from packlarder.sheets.printed import System
+from packlarder.sheets.trip_labels import trip_labels
 
 DEFAULT_OUT = Path("labels")
-LETTER = "letter"
-USUAL = {
-    "a4": {Purpose.JAR: "a4-8", Purpose.LID: "a4-round-12", Purpose.PACK: "a4-8"},
-    LETTER: {Purpose.JAR: "letter-6", Purpose.LID: "letter-round-12", Purpose.PACK: "letter-6"},
-}
-"""The label sheets that are taken unless others are named, by the paper of the household's booklets."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,7 +45,8 @@ class Wanted:
 
 def labels(options: Options) -> int:
     """Print the labels that are asked for; 1 if what they would say is wrong. Raises Misuse where there are none."""
-    wanted = _of_a_dish(options) if options.kind == "dish" else _of_the_larder(options)
+    asked = {"dish": _of_a_dish, "trip": _of_a_trip}
+    wanted = asked.get(options.kind, _of_the_larder)(options)
     if wanted is None:
         return 1
     out = options.out or DEFAULT_OUT
@@ -66,8 +63,7 @@ def labels(options: Options) -> int:
 def _jobs(options: Options, wanted: Wanted) -> list[LabelJob]:
     """Take the sheets that are named, each for what it serves, or else the usual ones."""
     if not options.sheets:
-        usual = USUAL[LETTER if _prints_on_letter(wanted.household) else "a4"]
-        return [_job(usual[one], (one,), first=options.first) for one in wanted.purposes]
+        return [_job(usual_sheet(wanted.household, one), (one,), first=options.first) for one in wanted.purposes]
     return [
         _job(name, wanted.purposes, first=options.first if nth == 0 else 1) for nth, name in enumerate(options.sheets)
     ]
@@ -84,11 +80,6 @@ def _job(name: str, purposes: Sequence[Purpose], *, first: int) -> LabelJob:
     if first > stock.count:
         raise Misuse(texts.NO_SUCH_LABEL.format(name=name, count=stock.count, first=first))
     return LabelJob(purpose=next(one for one in purposes if one in stock.serves), stock=name, first=first)
-
-
-def _prints_on_letter(household: Household) -> bool:
-    first = page_size(household.print[0]) if household.print else None
-    return first is not None and first.sheet == LETTER
 
 
 def _of_a_dish(options: Options) -> Wanted | None:
@@ -109,6 +100,21 @@ def _of_a_dish(options: Options) -> Wanted | None:
         with_code=household.larder.code_on_labels,
     )
     return Wanted(labels=made, purposes=(Purpose.PACK,), household=household, read=worked.read, folder=worked.shown)
+
+
+def _of_a_trip(options: Options) -> Wanted | None:
+    asked = trip_asked_for(options)
+    if asked is None:
+        return None
+    read, checked, trip = asked
+    household, name = checked.book.household, trip.sums.model.name
+    edition = edition_of(read.files, read.day)
+    made = trip_labels(trip.sums, household, edition=edition, title=texts.LABELS_OF.format(what=name))
+    if not made.packs:
+        raise Misuse(texts.NO_PACKS.format(name=name))
+    return Wanted(
+        labels=made, purposes=(Purpose.PACK,), household=household, read=read, folder=shown(book_folder(options))
+    )
 
 
 def _of_the_larder(options: Options) -> Wanted | None:

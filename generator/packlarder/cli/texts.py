@@ -95,11 +95,13 @@ open in a trip pack is not put back into a jar.""",
     "labels": Command(
         "print labels for jars, lids and packs",
         """Print the labels of a drying run, of what stands of a component, of all that was
-filled since a day, of the whole larder, or of the packs of a dish, as PDF.""",
+filled since a day, of the whole larder, or of the packs of a dish or a trip, as
+PDF.""",
         f"""Examples: {PROGRAM} labels batch 2027-04-10-eggs
           {PROGRAM} labels component peas --sheets a4-10 a4-round-24
           {PROGRAM} labels since 2027-04-01 --first 5
           {PROGRAM} labels dish pan-bread --servings 4
+          {PROGRAM} labels trip six-days-among-the-skerries
 
 Sheets: a4-8, a4-10, letter-6, letter-10; round for lids: a4-round-12,
 a4-round-24, letter-round-12, letter-round-20; plain paper to cut: a4-cut,
@@ -121,7 +123,7 @@ SHOW_KINDS = ("dish", "trip", "batch", "larder")
 NEW_KINDS = ("component", "dish", "batch", "trip", "stocktake")
 NAMELESS_KINDS = ("larder", "stocktake", "all")
 """Kinds that need no name."""
-LABEL_KINDS = ("batch", "component", "since", "all", "dish")
+LABEL_KINDS = ("batch", "component", "since", "all", "dish", "trip")
 OPENED = "opened"
 DEEDS = ("took", "gave away", "threw out", OPENED, "counted")
 """What can happen to a container, in the words of draws/."""
@@ -132,8 +134,8 @@ OUT = (
     "the folder to write: empty, new, or an output to which nothing was added"
     " (default: beside the book, book-out for a book in recipes, else as the book, like our-book-out)"
 )
-KIND_LABELS = "batch, component, since, all, or dish"
-ID_LABELS = "the run, the component, the day, or the dish; nothing for all"
+KIND_LABELS = "batch, component, since, all, dish or trip"
+ID_LABELS = "the run, the component, the day, the dish or the trip; nothing for all"
 SHEETS = "label sheets to print on, see below (default: the usual ones of the household's paper)"
 FIRST = "the first label of the sheet that is still free (default: 1)"
 LABELS_OUT = "the folder to write to (default: labels)"
@@ -238,6 +240,7 @@ NO_SHEET = 'no label sheet for this is called "{name}"; {hint}'
 NO_SUCH_LABEL = "{name} has {count} labels on a sheet, and no number {first}."
 NOTHING_TO_LABEL = "nothing stands there that could be labelled."
 NO_PACKS = "{name} has no packs to label."
+NO_SUCH_TRIP = 'no trip is called "{name}"; {hint}'
 DRAW = "draw"
 NOTED = "noted in {path}"
 TAKEN_PAST = "{mark} is past its use-by day: when in doubt throw it away untasted. Looks alone prove nothing."
@@ -299,6 +302,8 @@ PHOTOS_LIVE = "photos live in {folder}/, as .jpg, .png or .webp"
 
 JOB_SITE = "site"
 JOB_BOOKLET = "booklet {size}"
+JOB_TRIP_BOOKLET = "trip {id}, booklet {size}"
+JOB_TRIP_LABELS = "trip {id}, labels"
 JOB_POCKET = "pocket file"
 JOB_EBOOK = "e-book"
 JOB_DATA = "data"

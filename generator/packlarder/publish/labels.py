@@ -18,16 +18,20 @@ BOOK = Place(file="book.yaml")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LabelJob:
-    """What to print on: labels for a purpose on a stock, from cell `first` of the first sheet on (half-used sheets)."""
+    """What to print on: labels for a purpose on a stock, from cell `first` of the first sheet on (half-used sheets).
+
+    `name` is what the file's begins with, else its purpose is told.
+    """
 
     purpose: Purpose
     stock: str
     first: int = 1
+    name: str = ""
 
     @property
     def file(self) -> str:
-        """Give the name of the file that it makes: `labels-jar-a4-8.pdf`."""
-        return f"labels-{self.purpose.value}-{self.stock}.pdf"
+        """Give the name of the file that it makes: `labels-jar-a4-8.pdf`, or `<name>-labels-a4-8.pdf`."""
+        return f"{self.name}-labels-{self.stock}.pdf" if self.name else f"labels-{self.purpose.value}-{self.stock}.pdf"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

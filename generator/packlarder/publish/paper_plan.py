@@ -1,24 +1,39 @@
-"""Where everything stands in the booklet, settled before it is printed.
+"""Where everything stands in a booklet, settled before it is printed.
 
-A booklet is a row of *blocks*, each of which starts on a new page: front, contents, cautions, the two halves of each
-dish, the index. They are laid out once to see how many pages each takes (`Extent`); then page numbers, pages of lines
-and the lines at the foot of each block follow by counting (`settle`).
+A booklet is a row of *blocks*, each of which starts on a new page: such as front, contents, cautions, the two halves of
+each dish, the index (`Blocks`). They are laid out once to see how many pages each takes (`Extent`); then page numbers,
+pages of lines and the lines at the foot of each block follow by counting (`settle`).
 """
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from packlarder.publish.imposition import padded
-from packlarder.sheets.book_sheet import FieldBook
 
 LINE_MM = 8.0
 """From one line to write on to the next: handwriting with cold fingers."""
 
-FRONT = ("front", "contents", "cautions")
-INDEX = "index"
 LEAST_LINES, MOST_LINES = 2, 4
-"""Lines at the foot of a page of a dish (one alone would look like a rule). Front matter, index and pages of lines
+"""Lines at the foot of a page of a dish (one alone would look like a rule). All other blocks, and pages of lines,
 have as many as they hold."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Blocks:
+    """What a booklet is made of, in order: the blocks before its dishes, its dishes by id, the blocks behind them.
+
+    Dishes begin on a left page, and so do those `on_the_left`.
+    """
+
+    before: tuple[str, ...]
+    dishes: tuple[str, ...]
+    behind: tuple[str, ...]
+    on_the_left: frozenset[str] = frozenset()
+
+    @property
+    def others(self) -> tuple[str, ...]:
+        """Name the blocks that are no dishes."""
+        return (*self.before, *self.behind)
 
 
 def in_hand(dish: str) -> str:
@@ -115,31 +130,35 @@ def draft(
     dish_pages: Mapping[str, int] | None = None,
     fits: Mapping[str, Fit] | None = None,
 ) -> Plan:
-    """Give some blocks a page each: something to measure with. Front and index print `dish_pages`."""
+    """Give some blocks a page each: something to measure with. Other blocks print `dish_pages`."""
     blocks = {name: Placed(page=number, pages=1) for number, name in enumerate(names, 1)}
     return Plan(blocks=blocks, pages=len(names), dish_pages=dish_pages or {}, openings={}, fits=fits or {})
 
 
-def settle(book: FieldBook, extents: Mapping[str, Extent], rows: int, fits: Mapping[str, Fit] | None = None) -> Plan:
+def settle(made_of: Blocks, extents: Mapping[str, Extent], rows: int, fits: Mapping[str, Fit] | None = None) -> Plan:
     """Place every block: dishes on whole openings from a left page on, the booklet filled up to whole sheets."""
     blocks: dict[str, Placed] = {}
     dish_pages: dict[str, int] = {}
     openings: dict[str, int] = {}
     page = 1
-    for name in FRONT:
-        blocks[name] = _place(page, extents[name], even_end=name == FRONT[-1], most=None)
+    for name, after in zip(made_of.before, (*made_of.before[1:], ""), strict=True):
+        left_next = not after or after in made_of.on_the_left
+        blocks[name] = _place(page, extents[name], even_end=left_next, most=None)
         page = blocks[name].end
-    for opening in book.openings:
-        left, right = in_hand(opening.id), to_do(opening.id)
-        dish_pages[opening.id] = page
+    for dish in made_of.dishes:
+        left, right = in_hand(dish), to_do(dish)
+        dish_pages[dish] = page
         joined = extents[right].joins
         blocks[left] = _place(page, extents[left], lined=not joined)
         blocks[right] = _place(blocks[left].end - joined, extents[right], even_end=True)
-        openings[opening.id] = (blocks[right].end - page) // 2
+        openings[dish] = (blocks[right].end - page) // 2
         page = blocks[right].end
-    written = page + extents[INDEX].pages - 1
+    written = page + sum(extents[name].pages for name in made_of.behind) - 1
     total = padded(written, rows)
-    blocks[INDEX] = _place(page, extents[INDEX], lined_pages=total - written, most=None)
+    for name in made_of.behind:
+        spare = total - written if name == made_of.behind[-1] else 0
+        blocks[name] = _place(page, extents[name], lined_pages=spare, most=None)
+        page = blocks[name].end
     return Plan(blocks=blocks, pages=total, dish_pages=dish_pages, openings=openings, fits=fits or {})
 
 

@@ -6,16 +6,17 @@ costs no more than itself.
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import date
 from hashlib import sha256
 from pathlib import Path
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
+from packlarder.faults import Place
 from packlarder.publish.paper_plan import (
     AS_OTHERS,
-    FRONT,
-    INDEX,
     LINE_MM,
+    Blocks,
     Extent,
     Fit,
     Plan,
@@ -27,7 +28,6 @@ from packlarder.publish.paper_plan import (
 from packlarder.publish.paper_words import bodies, booklet_words, how_to_print
 from packlarder.publish.press import PX_PER_MM, Laid, Press
 from packlarder.publish.sizes import Bed, PageSize, bed
-from packlarder.sheets.book_sheet import FieldBook
 
 LOT = 24
 """Dishes measured at a time."""
@@ -46,26 +46,49 @@ class Booklet:
     bed: Bed
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Copy:
+    """What is to be set, and what it comes from.
+
+    `template` names the templates that set its `blocks` (`<template>.html`, `<template>.css`); they are `given` this
+    besides what every booklet has. `title` and `edition` stand at the foot of each page. `names` and `places` are those
+    of its dishes, by the ids that its blocks have; `place` is that of the whole.
+    """
+
+    template: str
+    blocks: Blocks
+    given: Mapping[str, object]
+    title: str
+    edition: str
+    language: str
+    on: date
+    place: Place
+    names: Mapping[str, str]
+    places: Mapping[str, Place]
+
+
 class Room:
     """The composing room: sets a booklet's HTML and CSS by a plan; only the blocks that the plan has are set."""
 
-    def __init__(self, templates: Path, field: FieldBook, size: PageSize) -> None:
+    def __init__(self, templates: Path, copy: Copy, size: PageSize) -> None:
         """Take the templates' folder, what to set, and the size to set it in."""
         loader = FileSystemLoader(templates)
         self._jinja = Environment(loader=loader, autoescape=True, undefined=StrictUndefined, trim_blocks=True)
         self._jinja.filters["css"] = _css_string
         self._jinja.filters["bodies"] = bodies
-        self.field = field
+        self.copy = copy
         self.size = size
         self.bed = bed(size)
-        words = booklet_words(templates, field.language)
+        words = booklet_words(templates, copy.language)
         self._given: dict[str, object] = {
-            "field": field,
+            **copy.given,
+            "title": copy.title,
+            "edition": copy.edition,
             "size": size,
-            "language": field.language,
+            "language": copy.language,
             "words": words,
             "how_to_print": how_to_print(words, size, self.bed),
-            "made": field.on.isoformat(),
+            "made": copy.on.isoformat(),
             "line_mm": LINE_MM,
             "full_lines": int(size.text_height_mm // LINE_MM) - 1,
         }
@@ -74,24 +97,24 @@ class Room:
         """Give the HTML and the CSS."""
         given = {**self._given, "plan": plan}
         return (
-            self._jinja.get_template("booklet.html").render(given),
-            self._jinja.get_template("booklet.css").render(given),
+            self._jinja.get_template(f"{self.copy.template}.html").render(given),
+            self._jinja.get_template(f"{self.copy.template}.css").render(given),
         )
 
 
-def print_booklet(field: FieldBook, size: PageSize, theme: Path, press: Press) -> Booklet:
+def print_booklet(copy: Copy, size: PageSize, theme: Path, press: Press) -> Booklet:
     """Print a booklet in one size. `theme` holds `print/`."""
-    room = Room(theme / "print", field, size)
+    room = Room(theme / "print", copy, size)
     plan = plan_booklet(room, press)
     for _ in range(MOST_LAYOUTS):
         document = press.lay_out(*room.set(plan))
-        firm = settle(field, _measure(document, plan, size), room.bed.rows, plan.fits)
+        firm = settle(copy.blocks, _measure(document, plan, size), room.bed.rows, plan.fits)
         if firm == plan:
             break
         plan = firm
     else:
         raise AssertionError(f"after {MOST_LAYOUTS} layouts the {size.name} booklet still strays from its plan")
-    identifier = sha256(f"{field.title} {field.edition} {size.id}".encode()).hexdigest()[:32]
+    identifier = sha256(f"{copy.title} {copy.edition} {size.id}".encode()).hexdigest()[:32]
     return Booklet(pdf=press.write_pdf(document, identifier=identifier), plan=plan, size=size, bed=room.bed)
 
 
@@ -101,22 +124,22 @@ def plan_booklet(room: Room, press: Press) -> Plan:
     A dish that overruns its opening is set in other ways too, each with less air than the one before, and stays in the
     first of those that cost it the fewest openings and keep what to take in hand on one page.
     """
-    rows = room.bed.rows
-    extents = {name: Extent(pages=1, room_mm=0) for name in (*FRONT, INDEX)}
-    extents.update(_measure_dishes(room, press, {opening.id: AS_OTHERS for opening in room.field.openings}))
+    rows, blocks = room.bed.rows, room.copy.blocks
+    extents = {name: Extent(pages=1, room_mm=0) for name in blocks.others}
+    extents.update(_measure_dishes(room, press, dict.fromkeys(blocks.dishes, AS_OTHERS)))
     fits: dict[str, Fit] = {}
     for closer in (_snug, _run_on):
-        before = settle(room.field, extents, rows)
+        before = settle(blocks, extents, rows)
         long = before.longer_than(1) if closer is _snug else before.longer_than(2)
         tried = {dish: closer(dish, extents) for dish in long}
         found = extents | _measure_dishes(room, press, tried)
-        after = settle(room.field, found, rows)
+        after = settle(blocks, found, rows)
         better = {dish: fit for dish, fit in tried.items() if _cost(dish, after) < _cost(dish, before)}
         extents.update({name: found[name] for name in halves(tuple(better))})
         fits.update(better)
-    rough = settle(room.field, extents, rows, fits)
-    extents.update(_lay_and_measure(room, press, draft((*FRONT, INDEX), dish_pages=rough.dish_pages)))
-    return settle(room.field, extents, rows, fits)
+    rough = settle(blocks, extents, rows, fits)
+    extents.update(_lay_and_measure(room, press, draft(blocks.others, dish_pages=rough.dish_pages)))
+    return settle(blocks, extents, rows, fits)
 
 
 def _snug(dish: str, extents: Mapping[str, Extent]) -> Fit:

@@ -24,6 +24,7 @@ from packlarder.sheets.printed import System
 from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
 from packlarder.sheets.stored import StoredBook, stored_book
 from packlarder.sheets.trip_data import planned_trips_data
+from packlarder.sheets.trip_prints import trip_books, trip_label_sets
 
 SERVINGS = tuple(range(1, 13))
 """The numbers of servings that a page carries every figure for."""
@@ -75,6 +76,8 @@ def book_sheet(
         runs=stored.runs,
         records=stored.records,
         trip_records=planned_trips_data(checked.trips, edition=edition, day=on.isoformat()),
+        trip_books=trip_books(checked, edition=edition, on=on),
+        trip_labels=trip_label_sets(checked, edition=edition),
         photos=tuple((photos or {}).items()),
         downloads=downloads,
     )

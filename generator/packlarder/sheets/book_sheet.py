@@ -10,10 +10,12 @@ from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import Caution, DishSheet
 from packlarder.sheets.facts import Link
 from packlarder.sheets.field_sheet import FieldOpening
+from packlarder.sheets.label_sheet import LabelSet
 from packlarder.sheets.printed import System
 from packlarder.sheets.store_data import LarderData, RunData
 from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
 from packlarder.sheets.trip_data_records import TripData
+from packlarder.sheets.trip_field_sheet import TripBook
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -137,8 +139,9 @@ class BookSheet:
     dish by its id at every number of servings that its page has; it may work a sheet out each time it is asked, so that
     a thousand of them never lie in memory together. `larder` and `run_index` are None for a book without drying runs;
     `runs` gives a run by its id, and `records` what other programs get of larder and runs, by the name of the file
-    (`larder`, `batches/2026-10-17-eggs`); `trip_records` are those of the planned trips, by id. `downloads` are what
-    lies beside the site.
+    (`larder`, `batches/2026-10-17-eggs`); `trip_records` are those of the planned trips, by id. `trip_books` and
+    `trip_labels` are what is printed for them, each made when somebody asks for it. `downloads` are what lies beside
+    the site.
     """
 
     title: str
@@ -170,6 +173,12 @@ class BookSheet:
         default_factory=lambda: MappingProxyType({}), compare=False, repr=False
     )
     trip_records: Mapping[str, TripData] = dataclasses.field(
+        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
+    )
+    trip_books: Mapping[str, TripBook] = dataclasses.field(
+        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
+    )
+    trip_labels: Mapping[str, LabelSet] = dataclasses.field(
         default_factory=lambda: MappingProxyType({}), compare=False, repr=False
     )
     photos: tuple[tuple[str, bytes], ...] = ()

@@ -71,9 +71,9 @@ class _Setter:
                 spans.append(Span(text, strong=strong))
         return tuple(spans)
 
-    def packs(self, row: PackRow) -> tuple[FieldPack, ...]:
+    def packs(self, row: PackRow, *, is_inside: bool = False) -> tuple[FieldPack, ...]:
         """Set a pack and the packs inside it."""
-        inside = tuple(pack for inner in row.inside for pack in self.packs(inner))
+        inside = tuple(pack for inner in row.inside for pack in self.packs(inner, is_inside=True))
         holds = ", ".join(item.name for item in row.items)
         if not row.number and row.where:
             holds = words.FROM.format(name=holds, where=row.where)
@@ -85,6 +85,7 @@ class _Setter:
             weight=self.text(row.weight),
             raw=any(item.raw for item in row.items) or (row.raw and not row.items),
             sachet=row.sachet,
+            is_inside=is_inside,
         )
         return (own, *inside)
 

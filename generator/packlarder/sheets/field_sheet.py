@@ -1,4 +1,8 @@
-"""The opening of a dish in the field booklet: only what a tired cook needs, at one number of servings, one system."""
+"""The opening of a dish in a booklet: only what a tired cook needs, at one number of servings, one system.
+
+The field booklet and the booklet of a trip share it; what only a trip knows, days, people and times of day, is empty in
+the field booklet.
+"""
 
 from dataclasses import dataclass
 
@@ -13,13 +17,18 @@ class Span:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FieldPack:
-    """A pack in the order of opening; `number` is empty for what travels in its own tub."""
+    """A pack in the order of opening; `number` is empty for what travels in its own tub.
+
+    On a trip `number` is the mark that it bears; where the opening serves several meals, `marks` are those of each.
+    """
 
     number: str
     holds: str
     weight: str
     raw: bool
     sachet: bool
+    is_inside: bool = False
+    marks: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,18 +42,38 @@ class FieldFigure:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FieldStep:
-    """A step: the minute it starts, its verb, what to do."""
+    """A step: the minute it starts, its verb, what to do; on a trip the time of day as well."""
 
     minute: str
     verb: str
     line: tuple[Span, ...]
+    at: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FieldMeal:
+    """A meal of a trip at which the dish of an opening is eaten, with its times of day; "" where there is none.
+
+    `begins` is the first move, `soaks` when the water goes onto what soaks by itself, in the order of the opening's
+    `soaks`, `ready` when it is done where it then stands until it is `eaten`. `note` says what has the flame before it.
+    """
+
+    called: str
+    where: str
+    begins: str
+    soaks: tuple[str, ...]
+    ready: str
+    eaten: str
+    note: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FieldOpening:
     """The two facing pages of a dish: in hand on the left, to do on the right.
 
-    `raw` is empty unless a part must be cooked to be safe. `done_when` says how to tell it is done.
+    `raw` is empty unless a part must be cooked to be safe. `done_when` says how to tell it is done. Of a trip: `meals`
+    at which it is eaten, `soaks` says what each of their times of soaking is for, `for_whom` who eats how many
+    portions, `notes` what stands in for something else.
     """
 
     id: str
@@ -59,3 +88,7 @@ class FieldOpening:
     allergens: str
     conditions: str
     components: tuple[str, ...]
+    for_whom: str = ""
+    meals: tuple[FieldMeal, ...] = ()
+    soaks: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()

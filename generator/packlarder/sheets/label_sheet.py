@@ -45,7 +45,7 @@ class TripPackLabel:
     `when` is the day and meal, or a line to write them on where "" ; `number` says which pack of how many it is, and
     `order` when it is opened. `holds` are its parts with their weights. `water` is how much of which water goes in,
     `minutes` how long, `done` how to tell. `fill_mark` says how high the water stands, by volume. `file`, `contains`
-    and `code_text` are as on a jar. `net` is printed where it `holds` more than one part.
+    and `code_text` are as on a jar. `net` is printed where it `holds` more than one part. `bearer` is who carries it.
     """
 
     file: str
@@ -64,6 +64,7 @@ class TripPackLabel:
     fill_mark: str
     contains: str
     code_text: str
+    bearer: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

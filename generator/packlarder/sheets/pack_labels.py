@@ -1,6 +1,6 @@
 """The labels of the packs of a dish: when each is opened, its water, its minutes, and what is in it."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from packlarder.book.step import Verb
@@ -9,7 +9,7 @@ from packlarder.figures.hands import DRY_FOOD_ROOM
 from packlarder.figures.kinds import Cooking
 from packlarder.measure import NEAREST, NO_BREAK, UP, in_celsius, in_fluid_ounces, rounded
 from packlarder.reckon.ledger import GIVES_WATER, bowl_warmth
-from packlarder.reckon.records import PlannedPack, PlannedStep, StepSums
+from packlarder.reckon.records import ComponentSums, PlannedPack, PlannedStep, StepSums
 from packlarder.sheets import store_words as words
 from packlarder.sheets import words as common
 from packlarder.sheets.dish_series import DishSeries
@@ -25,13 +25,14 @@ IN_ITS_PACK = frozenset({Verb.SOAK, Verb.MIX, Verb.MOISTEN, Verb.POUR_OVER})
 
 def pack_labels(dish: DishSeries, sheet: DishSheet, system: System, place: Place) -> tuple[TripPackLabel, ...]:
     """Build the labels of a dish's packs for its usual servings, those inside others too, in the order of opening."""
-    return tuple(_Setter(dish, sheet, system, place).labels())
+    return tuple(PackSetter(dish, sheet, system, place).labels())
 
 
-class _Setter:
+class PackSetter:
     """Sets the packs of one dish for one number of servings in one system of units."""
 
     def __init__(self, dish: DishSeries, sheet: DishSheet, system: System, place: Place) -> None:
+        """Take the dish, its sheet, and the file that faults of its labels are told of."""
         self.dish = dish
         self.sheet = sheet
         self.system = system
@@ -40,13 +41,28 @@ class _Setter:
 
     def labels(self) -> Iterator[TripPackLabel]:
         """Give a label for each pack that has a number."""
-        packs, rows = self.dish.plan.packs, {row.number: row for row in self.sheet.packs}
-        for pack in packs:
+        rows = {row.number: row for row in self.sheet.packs}
+        for pack in self.dish.plan.packs:
             row = rows[pack.number]
-            yield self._label(pack, row, words.PACK_NUMBER.format(nth=pack.number, count=len(packs)))
+            yield self._label(pack, row, self.numbered(pack))
             for inner, inner_row in zip(pack.inside, row.inside, strict=True):
-                outer = words.INSIDE.format(nth=inner.number, outer=pack.number)
-                yield self._label(inner, inner_row, outer)
+                yield self._label(inner, inner_row, self.numbered_inside(inner, pack))
+
+    def numbered(self, pack: PlannedPack) -> str:
+        """Say which pack it is, of how many."""
+        return words.PACK_NUMBER.format(nth=pack.number, count=len(self.dish.plan.packs))
+
+    def numbered_inside(self, inner: PlannedPack, outer: PlannedPack) -> str:
+        """Say which pack it is, and inside which."""
+        return words.INSIDE.format(nth=inner.number, outer=outer.number)
+
+    def opened_at(self, step: PlannedStep) -> str:
+        """Say when a pack is opened for a step: against the clock."""
+        return words.OPENED_AT.format(clock=self.sheet.steps[step.index].clock.text(self.system, self.dish.usual))
+
+    def framed(self, label: TripPackLabel, pack: PlannedPack) -> TripPackLabel:  # noqa: ARG002 - a trip needs it
+        """Say of a label what only a trip knows."""
+        return label
 
     def _label(self, pack: PlannedPack, row: PackRow, number: str) -> TripPackLabel:
         step = self._first_step(pack)
@@ -57,7 +73,7 @@ class _Setter:
             servings=words.SERVINGS.format(count=self.sums.servings),
             when="",
             number=number,
-            order="" if step is None else words.OPENED_AT.format(clock=self._clock(step)),
+            order="" if step is None else self.opened_at(step),
             holds=tuple(self._holds(row)),
             net=row.weight.text(self.system, self.dish.usual),
             raw=row.raw,
@@ -66,10 +82,11 @@ class _Setter:
             minutes="" if step is None else self._minutes(step),
             done=self._done(pack, step),
             fill_mark="" if step is None else self._fill_mark(pack, step),
-            contains=common.COMMA.join(sorted({one.value for component in held for one in component.allergens})),
+            contains=contained(held),
             code_text="",
         )
-        return replace(label, code_text=_code_text(label))
+        framed = self.framed(label, pack)
+        return replace(framed, code_text=code_text(framed))
 
     def _first_step(self, pack: PlannedPack) -> PlannedStep | None:
         """Give the first step that wets or cooks something from a pack, else the first that names it."""
@@ -79,9 +96,6 @@ class _Setter:
 
     def _sums(self, step: PlannedStep) -> StepSums:
         return self.sums.steps[step.index]
-
-    def _clock(self, step: PlannedStep) -> str:
-        return self.sheet.steps[step.index].clock.text(self.system, self.dish.usual)
 
     def _holds(self, row: PackRow) -> Iterator[str]:
         for item in row.items:
@@ -97,9 +111,8 @@ class _Setter:
         phrase = words.PACK_WATER if step.verb in GIVES_WATER else words.POT_WATER
         warmth = bowl_warmth(self.dish.plan, step).value
         water = phrase.format(water=self._volume(water_ml), warmth=warmth)
-        outer = pack.number.partition(".")[0]
-        sharing = [one.number for one in self.dish.plan.packs if set(one.all_parts) & set(step.parts)]
-        others = [number for number in sharing if number != outer]
+        sharing = [one for one in self.dish.plan.packs if set(one.all_parts) & set(step.parts)]
+        others = [one.number for one in sharing if pack not in (one, *one.inside)]
         return words.TOGETHER.format(water=water, others=common.COMMA.join(others)) if others else water
 
     def _minutes(self, step: PlannedStep) -> str:
@@ -133,10 +146,16 @@ class _Setter:
         return whole_ml(water_ml) if self.system is System.METRIC else in_fluid_ounces(water_ml, UP)
 
 
-def _code_text(label: TripPackLabel) -> str:
+def contained(components: Iterable[ComponentSums]) -> str:
+    """Name the allergens of some components."""
+    return common.COMMA.join(sorted({one.value for component in components for one in component.allergens}))
+
+
+def code_text(label: TripPackLabel) -> str:
     """Write what a QR code says in plain text: what matters most to a cook first, a line each."""
     told = (
-        f"{label.dish}, {label.servings}, {label.number}",
+        common.COMMA.join(filter(None, (label.dish, label.servings, label.number))),
+        label.when,
         common.STATES[Cooking.TO_BE_SAFE.value] if label.raw else "",
         label.take_out,
         common.COMMA.join(filter(None, (label.water, label.minutes))),

@@ -1,0 +1,129 @@
+"""The labels of all packs of a trip: with mark, day, meal, time of day and portions, and who carries it."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from types import MappingProxyType
+
+from packlarder.book.household import Household
+from packlarder.reckon.records import PlannedPack, PlannedStep
+from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
+from packlarder.sheets import trip_field_words as trip_words
+from packlarder.sheets import words
+from packlarder.sheets.dish import dish_sheet
+from packlarder.sheets.label_sheet import LabelSet, TripPackLabel
+from packlarder.sheets.pack_labels import PackSetter, code_text, contained
+from packlarder.sheets.printed import System
+from packlarder.sheets.trip_cards import weight
+from packlarder.sheets.trip_dish import at_its_stop, bought_besides, check_meal, is_tub, moments
+from packlarder.sheets.trip_lists import pack_called
+from packlarder.sheets.trip_names import clock, day_called, short_date
+from packlarder.sheets.trip_opening import bought_told, meal_day, portions_told
+from packlarder.sheets.words import lowered
+
+
+def trip_labels(trip: TripSums, household: Household, *, edition: str, title: str) -> LabelSet:
+    """Build the labels of all packs, in the order in which they are opened; what is bought on the way has none."""
+    system = System(household.units.value)
+    of_meals = {
+        mark: label
+        for meal in trip.meals
+        for mark, label in _MealSetter(meal, trip, household, system).by_mark().items()
+    }
+    return LabelSet(
+        title=title,
+        language=household.language,
+        edition=edition,
+        packs=tuple(
+            of_meals.get(pack.mark) or _simple(pack, trip, system) for pack in trip.packs if pack.bought_at is None
+        ),
+        with_code=household.larder.code_on_labels,
+    )
+
+
+class _MealSetter(PackSetter):
+    """Sets the packs of a meal; they are called by their marks, and times are those of the day."""
+
+    def __init__(self, meal: TripMeal, trip: TripSums, household: Household, system: System) -> None:
+        dish = at_its_stop(meal, trip, household, marked=True)
+        super().__init__(dish, dish_sheet(dish, check_meal(meal, dish.household, marked=True)), system, trip.place)
+        self.meal = meal
+        self.trip = trip
+        self.begun = tuple(moments(meal, trip))
+        self.packs: Mapping[str, TripPack] = MappingProxyType({pack.mark: pack for pack in trip.packs})
+
+    def by_mark(self) -> dict[str, TripPackLabel]:
+        """Give the labels by the marks of their packs."""
+        marks = [one.number for pack in self.dish.plan.packs for one in (pack, *pack.inside)]
+        return dict(zip(marks, self.labels(), strict=True))
+
+    def numbered(self, pack: PlannedPack) -> str:
+        """Give its mark, and which pack of the meal it is."""
+        nth, count = pack.number.partition(".")[2], len(self.dish.plan.packs)
+        return trip_words.LABEL_PACK.format(mark=pack.number, nth=nth, count=count)
+
+    def numbered_inside(self, inner: PlannedPack, outer: PlannedPack) -> str:
+        """Give its mark, and that of the pack it lies in."""
+        return trip_words.LABEL_INSIDE.format(mark=inner.number, outer=outer.number)
+
+    def opened_at(self, step: PlannedStep) -> str:
+        """Say at what time of day a pack is opened."""
+        at = self.begun[step.index]
+        return "" if at is None else trip_words.OPEN_AT.format(clock=clock(at, self.meal.on))
+
+    def framed(self, label: TripPackLabel, pack: PlannedPack) -> TripPackLabel:
+        """Add day and meal, portions, and who carries it; what is bought on the way is not in it yet."""
+        known = self.packs.get(pack.number)
+        portions = portions_told(self.meal.portions)
+        return replace(
+            label if known is None else self._from_home(label, known),
+            servings=trip_words.LABEL_PORTIONS.format(portions=portions),
+            when=trip_words.LABEL_WHEN.format(day=meal_day(self.meal, self.trip), meal=self.meal.meal.value),
+            bearer="" if known is None else known.bearer,
+        )
+
+    def _from_home(self, label: TripPackLabel, known: TripPack) -> TripPackLabel:
+        besides = bought_besides(known.mark, self.trip)
+        if not besides:
+            return label
+        bought = (bought_told(one, self.trip) for one in besides)
+        return replace(label, holds=(*_holds(known, self.system), *bought), net=weight(known.grams, self.system))
+
+
+def _simple(pack: TripPack, trip: TripSums, system: System) -> TripPackLabel:
+    """Set the label of what is eaten from the bag, and of a tub: what is in it, and for when."""
+    label = TripPackLabel(
+        file=trip.place.file,
+        dish=pack_called(pack),
+        servings="",
+        when=_when(pack, trip),
+        number=pack.mark,
+        order="",
+        holds=_holds(pack, system),
+        net=weight(pack.grams, system),
+        raw=pack.raw,
+        take_out=words.SACHET if pack.sachet else "",
+        water="",
+        minutes="",
+        done="",
+        fill_mark="",
+        contains=contained(item.component for item in pack.items),
+        code_text="",
+        bearer=pack.bearer,
+    )
+    return replace(label, code_text=code_text(label))
+
+
+def _when(pack: TripPack, trip: TripSums) -> str:
+    if is_tub(pack):
+        return trip_words.LABEL_TUB
+    day = day_called(trip, pack.day)
+    return day if pack.spare else trip_words.DAY_AND_DATE.format(day=day, date=short_date(pack.on))
+
+
+def _holds(pack: TripPack, system: System) -> tuple[str, ...]:
+    """Name what is in it with its weight; in a tub, that of all its meals together."""
+    by_name: dict[str, float] = {}
+    for item in pack.items:
+        name = lowered(item.component.model.name)
+        by_name[name] = by_name.get(name, 0.0) + item.grams
+    return tuple(trip_words.PART.format(name=name, weight=weight(grams, system)) for name, grams in by_name.items())
