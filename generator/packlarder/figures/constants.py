@@ -12,12 +12,13 @@ from packlarder.figures import (
     margins,
     soaking,
     stoves,
+    trips,
     units,
     verbs,
 )
 from packlarder.figures.figure import Figure
 
-_ROOMS = (units, air_and_water, fuels, stoves, cooking, margins, hands, verbs, soaking, dryness)
+_ROOMS = (units, air_and_water, fuels, stoves, cooking, margins, hands, verbs, soaking, dryness, trips)
 
 
 def all_figures() -> tuple[Figure, ...]:
