@@ -30,10 +30,20 @@ def journey_of(trip: PlannedTrip, packs: Sequence[TripPack]) -> Journey:
         legs=_legs(trip),
         stops=(
             StopWater(
-                stop=0, meals=_water(trip, 0, 6300, 1000), on_the_spot=False, from_other=OtherWater.SEA, from_other_ml=1000
+                stop=0,
+                meals=_water(trip, 0, 6300, 1000),
+                on_the_spot=False,
+                from_other=OtherWater.SEA,
+                from_other_ml=1000,
             ),
             StopWater(
-                stop=1, meals=_water(trip, 1, 6300, 0), on_the_spot=True, from_other=OtherWater.LAKE, from_other_ml=2160
+                stop=1,
+                meals=_water(trip, 1, 6300, 0),
+                on_the_spot=True,
+                from_other=OtherWater.LAKE,
+                from_other_ml=2160,
+                treated_ml=11_090,
+                wait_min=30,
             ),
             StopWater(stop=2, meals=_water(trip, 2, 9450, 2000), on_the_spot=True, from_other=None, from_other_ml=0),
         ),
@@ -87,7 +97,7 @@ def _water(trip: PlannedTrip, stop: int | None, drinking_ml: int, washing_ml: in
     return LegWater(**pieces, drinking_ml=drinking_ml, washing_ml=washing_ml)
 
 
-def _leg(trip: PlannedTrip, number: int, stop: int, days: tuple[int, int], water: LegWater, **more: object) -> Leg:
+def _leg(number: int, stop: int, days: tuple[int, int], water: LegWater, **more: object) -> Leg:
     known = {
         "from_stop": None if stop == 0 else stop,
         "to_stop": stop + 1 if stop < 2 else None,
@@ -104,13 +114,12 @@ def _leg(trip: PlannedTrip, number: int, stop: int, days: tuple[int, int], water
 
 def _legs(trip: PlannedTrip) -> tuple[Leg, ...]:
     reserve_ml = sum(meal.sums.water.carry_ml for meal in trip.meals if meal.spare) + 12_000
-    first = _water(trip, 0, 9870, 2000)._replace(margin_ml=1743)
-    second = _water(trip, 1, 12_130, 0)._replace(margin_ml=1377)
-    third = _water(trip, 2, 9450, 2000)._replace(spare_day_ml=reserve_ml, margin_ml=3521)
+    first = _water(trip, 0, 9870, 2000)._replace(margin_ml=1750)
+    second = _water(trip, 1, 12_130, 0)._replace(margin_ml=1380)
+    third = _water(trip, 2, 9450, 2000)._replace(spare_day_ml=reserve_ml, margin_ml=3530)
     return (
-        _leg(trip, 1, 0, (1, 2), first, from_other_ml=1000),
+        _leg(1, 0, (1, 2), first, from_other_ml=1000),
         _leg(
-            trip,
             2,
             1,
             (2, 3),
@@ -121,7 +130,7 @@ def _legs(trip: PlannedTrip) -> tuple[Leg, ...]:
             treated_ml=second.carry_ml,
             wait_min=30,
         ),
-        _leg(trip, 3, 2, (3, 4), third, fills=Fills.SNOW, treated_ml=third.carry_ml, short_ml=2240),
+        _leg(3, 2, (3, 4), third, fills=Fills.SNOW, treated_ml=third.carry_ml, short_ml=7850),
     )
 
 
@@ -135,7 +144,9 @@ def _clock(meal: TripMeal) -> MealClock:
         eat_at=meal.eat_at,
         waits_min=12 if meal.number == 5 else 0,
         soaks=tuple(
-            SoakStart(step=step.index, at=start + timedelta(minutes=round(sums.start_min)), minutes=round(sums.wait_min))
+            SoakStart(
+                step=step.index, at=start + timedelta(minutes=round(sums.start_min)), minutes=round(sums.wait_min)
+            )
             for step, sums in waits
             if sums.wait_min and sums.water_ml
         ),

@@ -2,7 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Sequence
-from datetime import date, datetime
+from datetime import date, datetime, time
 from itertools import cycle
 
 from packlarder.reckon.dish import printed_g
@@ -40,7 +40,7 @@ def packs_of(trip: PlannedTrip) -> tuple[TripPack, ...]:
             items=items,
             bearer=next(bearer),
             raw=any(item.component.raw for item in items),
-            sachet=any(item.component.model.sachet is not None for item in items),
+            sachet=any(item.component.model.sachet for item in items),
             spare=meal.spare,
             bought_at=2 if any(item.component.id == ON_THE_WAY for item in items) else None,
         )
@@ -91,7 +91,8 @@ def stores_of(trip: PlannedTrip, packs: Sequence[TripPack], book: CheckedBook) -
     chicken, peas, raisins, cocoa = (one[id] for id in ("chicken-dice", "peas", "raisins", "cocoa-mix"))
     return Stores(
         fills=tuple(
-            _fill(trip, one[id], told, book) for id, told in sorted(into.items(), key=lambda pair: one[pair[0]].model.name)
+            _fill(trip, one[id], told, book)
+            for id, told in sorted(into.items(), key=lambda pair: one[pair[0]].model.name)
         ),
         shortfalls=(
             _short(chicken, Source.DRY, 121.0, 480.0, 660.0, "raw, without bone: 73 % is left when it is cooked"),
@@ -104,8 +105,8 @@ def stores_of(trip: PlannedTrip, packs: Sequence[TripPack], book: CheckedBook) -
                 number=1,
                 dryer="freeze-dryer",
                 on_the_trays=(OnTrays(component=chicken, trays=2, fresh_g=480, dry_g=121),),
-                starts=datetime(2027, 6, 26, 18),
-                ends=datetime(2027, 6, 28, 6),
+                starts=_june(26, 18),
+                ends=_june(28, 6),
             ),
             DryingLoad(
                 number=2,
@@ -114,8 +115,8 @@ def stores_of(trip: PlannedTrip, packs: Sequence[TripPack], book: CheckedBook) -
                     OnTrays(component=peas, trays=1, fresh_g=610, dry_g=150),
                     OnTrays(component=one["egg-powder"], trays=1, fresh_g=500, dry_g=122),
                 ),
-                starts=datetime(2027, 6, 28, 12),
-                ends=datetime(2027, 6, 30, 0),
+                starts=_june(28, 12),
+                ends=_june(30, 0),
             ),
         ),
         tasks=_tasks(chicken, peas, raisins, cocoa),
@@ -148,6 +149,10 @@ def _fill(trip: PlannedTrip, component: ComponentSums, into: list[tuple[str, flo
     )
 
 
+def _june(day: int, hour: int) -> datetime:
+    return datetime.combine(date(2027, 6, day), time(hour))
+
+
 def _short(
     component: ComponentSums,
     source: Source,
@@ -174,9 +179,13 @@ def _short(
     )
 
 
-def _tasks(chicken: ComponentSums, peas: ComponentSums, raisins: ComponentSums, cocoa: ComponentSums) -> tuple[Task, ...]:
-    def day(kind: TaskKind, first: date, last: date, *what: ComponentSums, grams: float | None = None, load: int = 0) -> Task:
-        start, end = (datetime(one.year, one.month, one.day) for one in (first, last))
+def _tasks(
+    chicken: ComponentSums, peas: ComponentSums, raisins: ComponentSums, cocoa: ComponentSums
+) -> tuple[Task, ...]:
+    def day(
+        kind: TaskKind, first: date, last: date, *what: ComponentSums, grams: float | None = None, load: int = 0
+    ) -> Task:
+        start, end = (datetime.combine(one, time()) for one in (first, last))
         return Task(kind=kind, starts=start, ends=end, whole_day=True, components=what, grams=grams, load=load)
 
     def hours(kind: TaskKind, start: datetime, end: datetime, *what: ComponentSums, load: int) -> Task:
@@ -188,11 +197,11 @@ def _tasks(chicken: ComponentSums, peas: ComponentSums, raisins: ComponentSums, 
         day(TaskKind.SHOP, june[24], june[24], chicken, peas, raisins),
         day(TaskKind.COOK, june[24], june[24], chicken, grams=660.0, load=1),
         day(TaskKind.FREEZE, june[25], june[25], chicken, grams=480.0, load=1),
-        hours(TaskKind.DRY, datetime(2027, 6, 26, 18), datetime(2027, 6, 28, 6), chicken, load=1),
-        hours(TaskKind.WEIGH_AGAIN, datetime(2027, 6, 28, 6), datetime(2027, 6, 28, 8), chicken, load=1),
-        hours(TaskKind.DEFROST, datetime(2027, 6, 28, 8), datetime(2027, 6, 28, 12), load=1),
-        hours(TaskKind.DRY, datetime(2027, 6, 28, 12), datetime(2027, 6, 30, 0), peas, load=2),
-        hours(TaskKind.WEIGH_AGAIN, datetime(2027, 6, 30, 0), datetime(2027, 6, 30, 2), peas, load=2),
+        hours(TaskKind.DRY, _june(26, 18), _june(28, 6), chicken, load=1),
+        hours(TaskKind.WEIGH_AGAIN, _june(28, 6), _june(28, 8), chicken, load=1),
+        hours(TaskKind.DEFROST, _june(28, 8), _june(28, 12), load=1),
+        hours(TaskKind.DRY, _june(28, 12), _june(30, 0), peas, load=2),
+        hours(TaskKind.WEIGH_AGAIN, _june(30, 0), _june(30, 2), peas, load=2),
         day(TaskKind.CONDITION, june[29], july[1], peas, load=2),
         day(TaskKind.MIX, july[0], july[0], cocoa, grams=60.0),
         day(TaskKind.PACK, july[1], july[1]),

@@ -33,7 +33,7 @@ burners: 1
 pots: [big pot, small pot, pan]
 fuel in hand: [85 g]
 water containers:
-  big can: {holds: 10 L, count: 3}
+  big can: {holds: 10 L, count: 2}
   bottle: {holds: 1 L, count: 4}
 drinks: [milk coffee]
 on the move:
@@ -113,5 +113,3 @@ def trip() -> TripSheet:
 def book_with_trip() -> CheckedBook:
     """Give the demo book with the trip as it was worked out here."""
     return replace(checked(), trips={ID: CheckedTrip(sums=sums(), findings=())})
-
-

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 
 from packlarder.measure import NARROW, NO_BREAK, as_weighed, in_cups, in_kcal, in_ml, in_ounces
 from packlarder.measure.printing import amount
-from packlarder.measure.units import QUART
+from packlarder.measure.units import POUND, QUART
 from packlarder.reckon.kitchen import share_out
 from packlarder.sheets.ounces import OUNCE_ML
 from packlarder.sheets.printed import NOTHING, Printed
@@ -44,6 +44,11 @@ def weights(total: float, parts: Sequence[float]) -> tuple[Printed, ...]:
     if not tenths or not any(parts):
         return tuple(NO_FIGURE for _ in parts)
     return tuple(weight(round(share * STEP_G, 1)) for share in share_out(tenths, parts))
+
+
+def heavy(grams: float) -> Printed:
+    """Print a weight in few signs: kilograms and pounds, to a tenth."""
+    return Printed((amount(f"{grams / 1000:.1f}", "kg"),), (amount(f"{grams / POUND.size:.1f}", "lb"),))
 
 
 def scales(grams: float | None) -> Printed:

@@ -4,21 +4,26 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from statistics import fmean
 
-from packlarder.figures.trips import ENERGY_A_DAY, FOOD_A_DAY
-from packlarder.measure import in_grams
+from packlarder.figures.trips import DAY_ENERGY, DAY_FOOD, DayRange
+from packlarder.measure import NO_BREAK, in_grams
 from packlarder.reckon.trip.journey import DayLoad, Fed, Fuel
 from packlarder.reckon.trip.records import TripSums
 from packlarder.sheets import trip_names as names
 from packlarder.sheets import trip_words as words
 from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import Printed
-from packlarder.sheets.trip_figures import bulk, energy, scales, weight, within
+from packlarder.sheets.trip_figures import bulk, energy, heavy, scales, weight, within
 from packlarder.sheets.trip_menu import date_of, named
 from packlarder.sheets.trip_sheet import DayRow, FedRow, FedTable, FuelSheet, KitRow, StopFuelRow
 from packlarder.sheets.words import set_line
 
-LEAST_KCAL, MOST_KCAL = ENERGY_A_DAY.low or ENERGY_A_DAY.value, ENERGY_A_DAY.high or ENERGY_A_DAY.value
-LEAST_G, MOST_G = FOOD_A_DAY.low or FOOD_A_DAY.value, FOOD_A_DAY.high or FOOD_A_DAY.value
+
+def _ends(planned: DayRange) -> tuple[float, float]:
+    return 0.0 if planned.least is None else planned.least.value, planned.most.value
+
+
+LEAST_KCAL, MOST_KCAL = _ends(DAY_ENERGY)
+LEAST_G, MOST_G = _ends(DAY_FOOD)
 
 
 def fuel_sheets(trip: TripSums) -> tuple[FuelSheet, ...]:
@@ -73,16 +78,23 @@ def _day(trip: TripSums, load: DayLoad, fed: Sequence[Fed]) -> DayRow:
         carried=weight(load.carried_g),
         volume=_least(bulk(load.volume_ml), known=not load.unmeasured or not load.volume_ml),
         energy=_least(_kcal(kcal), known=complete),
+        carried_short=heavy(load.carried_g),
+        energy_short=_bare(kcal),
+        short_day=str(load.day),
         food_g=load.food_g,
         carried_g=load.carried_g,
         kcal=kcal,
-        short_day=str(load.day),
-        complete=complete,
     )
 
 
 def _kcal(kcal: float) -> Printed:
     text = energy(kcal)
+    return Printed((text,), (text,))
+
+
+def _bare(kcal: float) -> Printed:
+    """Print energy without its unit, for a picture that names it once."""
+    text, _, _ = energy(kcal).rpartition(NO_BREAK)
     return Printed((text,), (text,))
 
 
@@ -103,10 +115,12 @@ def fed_table(trip: TripSums) -> FedTable | None:
             (names.day_called(trip, day), tuple(_of_day(fed, name, day) for name in people))
             for day in sorted({one.day for one in fed})
         ),
+        least=_bare(LEAST_KCAL),
+        most=_bare(MOST_KCAL),
         least_kcal=LEAST_KCAL,
         most_kcal=MOST_KCAL,
         planning=set_line(words.PERSON_FOOD, planned),
-        source=ENERGY_A_DAY.source,
+        source=DAY_ENERGY.most.source,
     )
 
 
@@ -146,9 +160,9 @@ def kit_rows(trip: TripSums) -> tuple[KitRow, ...]:
     """Set what comes along besides food."""
     return tuple(
         KitRow(
-            what=words.KIT.get(item.what, item.what),
+            what=item.what,
             count=str(item.count) if item.count > 1 else "",
-            why=words.WHY.get(item.why, item.why),
+            why=item.why,
         )
         for item in trip.journey.kit
     )

@@ -70,7 +70,7 @@ def _fill(fill: Fill) -> FillRow:
     component = fill.component
     drawn = [one.grams for one in fill.drawn]
     *jars, on_the_way, short = weights(fill.need_g, [*drawn, fill.bought_on_the_way_g, fill.short_g])
-    into = weights(fill.need_g, [grams for _, grams in fill.into])
+    *into, for_mixes = weights(fill.need_g, [*(grams for _, grams in fill.into), fill.for_mixes_g])
     return FillRow(
         component=component_link(component.id, component.model.name),
         raw=component.raw,
@@ -86,5 +86,6 @@ def _fill(fill: Fill) -> FillRow:
         ),
         on_the_way=on_the_way,
         short=short,
+        for_mixes=for_mixes,
         packs=tuple(IntoPack(mark=mark, weight=figure) for (mark, _), figure in zip(fill.into, into, strict=True)),
     )

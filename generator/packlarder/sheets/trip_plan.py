@@ -10,7 +10,7 @@ from packlarder.reckon.trip.stores import DryingLoad, OnTrays, Shortfall, Task
 from packlarder.sheets import trip_names as names
 from packlarder.sheets import trip_words as words
 from packlarder.sheets.dish import day
-from packlarder.sheets.trip_figures import scales, weight
+from packlarder.sheets.trip_figures import NO_FIGURE, scales, weight
 from packlarder.sheets.trip_menu import component_link
 from packlarder.sheets.trip_stores_sheet import LoadRow, PlanDay, ShortRow, TaskItem, TaskRow, TrayRow
 
@@ -29,7 +29,7 @@ def _short(one: Shortfall) -> ShortRow:
         short=weight(one.short_g),
         for_mixes=weight(one.for_mixes_g),
         fresh=scales(one.fresh_g),
-        bought=scales(one.bought_g),
+        bought=NO_FIGURE if one.bought_g == one.short_g else scales(one.bought_g),
         bought_as=one.bought_as,
         trays="" if one.trays is None else trays_called(one.trays),
         loads=words.COMMA.join(map(str, one.loads)),

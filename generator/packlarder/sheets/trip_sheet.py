@@ -161,7 +161,10 @@ class LegRow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StopWaterRow:
-    """The water of one stop: for its dishes, to drink plain, to wash, and what lake or sea serves."""
+    """The water of one stop: for its dishes, to drink plain, to wash, and what lake or sea serves.
+
+    `treated` says what of it must be made fit to drink there, () where nothing must.
+    """
 
     place: str
     dishes: Printed
@@ -170,6 +173,7 @@ class StopWaterRow:
     on_the_spot: bool
     other: Printed
     other_from: str
+    treated: Line
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -206,7 +210,10 @@ class FuelSheet:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DayRow:
-    """What is eaten on a day and carried on its morning, and what a day feeds one person on average."""
+    """What is eaten on a day and carried on its morning, and what the day feeds one person on average.
+
+    The short figures are for columns of a picture, which are narrow.
+    """
 
     day: str
     on: str
@@ -214,11 +221,12 @@ class DayRow:
     carried: Printed
     volume: Printed
     energy: Printed
+    carried_short: Printed
+    energy_short: Printed
+    short_day: str
     food_g: float
     carried_g: float
     kcal: float
-    short_day: str
-    complete: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -243,6 +251,8 @@ class FedTable:
 
     rows: tuple[FedRow, ...]
     by_day: tuple[tuple[str, tuple[str, ...]], ...]
+    least: Printed
+    most: Printed
     least_kcal: float
     most_kcal: float
     planning: Line

@@ -28,7 +28,8 @@ class IntoPack:
 class FillRow:
     """All that a trip wants of a component: from which jars it comes and into which packs it goes.
 
-    `need` is what comes from `jars`, `on_the_way` and `short` (empty where there is none); `packs` add up to it too.
+    `need` is what comes from `jars`, `on_the_way` and `short` (empty where there is none); what goes into `packs` and
+    `for_mixes` adds up to it too.
     """
 
     component: Link
@@ -38,6 +39,7 @@ class FillRow:
     on_the_way: Printed
     short: Printed
     packs: tuple[IntoPack, ...]
+    for_mixes: Printed
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -4,6 +4,7 @@ import math
 from collections.abc import Iterator, Mapping, Sequence
 
 from packlarder.book.household import Household
+from packlarder.book.stop import WaterTreatment
 from packlarder.book.trip import WaterContainer
 from packlarder.measure import written
 from packlarder.measure.units import FLUID_OUNCE
@@ -73,7 +74,7 @@ def _leg(trip: TripSums, leg: Leg, household: Household, *, heaviest: bool) -> L
         heaviest=heaviest,
         pieces=pieces,
         total=total,
-        treated=_treated(leg),
+        treated=_leg_treated(leg, total),
         other=_other(leg),
         short=_short(leg),
         known=leg.short_ml is not None,
@@ -129,12 +130,20 @@ def _in_ounces(pieces: LegWater, ounces: int) -> tuple[int, ...]:
     return tuple(shared)
 
 
-def _treated(leg: Leg) -> Line:
+def _leg_treated(leg: Leg, total: Printed) -> Line:
     if not leg.treated_ml:
         return ()
-    way = words.MELT if leg.treated_by is None else words.TREATMENTS[leg.treated_by.value]
-    phrase = words.TREAT_AND_WAIT if leg.wait_min else words.TREAT
-    runs: dict[str, Run | Line] = {"water": up(leg.treated_ml), "way": way, "minutes": to_the_minute(leg.wait_min)}
+    return _treated(total if leg.treated_ml == leg.carry_ml else up(leg.treated_ml), leg.treated_by, leg.wait_min)
+
+
+def _treated(water_there: Printed, by: WaterTreatment | None, wait_min: int) -> Line:
+    """Say what must be made fit to drink and how; without a treatment it is snow."""
+    phrase = words.TREAT_AND_WAIT if wait_min else words.TREAT
+    runs: dict[str, Run | Line] = {
+        "water": water_there,
+        "way": words.MELT if by is None else words.TREATMENTS[by.value],
+        "minutes": to_the_minute(wait_min),
+    }
     return set_line(phrase, runs)
 
 
@@ -169,7 +178,7 @@ def stop_water_rows(trip: TripSums) -> tuple[StopWaterRow, ...]:
 
 
 def _stop(trip: TripSums, stop: StopWater) -> StopWaterRow:
-    used = stop.meals
+    used, treated_by = stop.meals, trip.stops[stop.stop].model.treated_by
     return StopWaterRow(
         place=names.stop_called(trip, stop.stop),
         dishes=up(sum(getattr(used, key) for key in OF_DISHES)),
@@ -178,6 +187,7 @@ def _stop(trip: TripSums, stop: StopWater) -> StopWaterRow:
         on_the_spot=stop.on_the_spot,
         other=up(stop.from_other_ml) if stop.from_other_ml else NO_FIGURE,
         other_from="" if stop.from_other is None else words.OTHERS[stop.from_other.value],
+        treated=_treated(up(stop.treated_ml), treated_by, stop.wait_min) if stop.treated_ml else (),
     )
 
 

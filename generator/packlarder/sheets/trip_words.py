@@ -117,7 +117,7 @@ BELOW = "below"
 ABOVE = "above"
 
 SOURCES: Mapping[str, str] = MappingProxyType(
-    {"dry": "dry it at home", "mix": "mix it", "buy": "buy it as it is carried"}
+    {"dry": "Dry it at home", "mix": "Mix it", "buy": "Buy it as it is carried"}
 )
 LOAD = "load {number}"
 TRAYS = "{count} trays"
@@ -140,10 +140,6 @@ UNTIL = "until {end}"
 MOMENT = "{day}, {clock}"
 NO_DAY = "no day known"
 USE_BY = "use by {day}"
-KIT: Mapping[str, str] = MappingProxyType({})
-"""Things to take along that are no names of the trip's own, by the key of the sums."""
-WHY: Mapping[str, str] = MappingProxyType({})
-"""Why a thing is taken along, by the key of the sums."""
 RUBBISH: Mapping[str, str] = MappingProxyType(
     {"packs": "empty packs", "heaters": "used ration heaters", "cartridges": "empty cartridges"}
 )

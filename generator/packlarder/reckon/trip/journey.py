@@ -33,6 +33,9 @@ class LegWater(NamedTuple):
         return sum(self)
 
 
+NO_WATER = LegWater()
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Leg:
     """The stretch from one fill point to the next, or to the end.
@@ -65,13 +68,22 @@ class Leg:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StopWater:
-    """What is used at one stop: by its meals, plain drinking, washing; `on_the_spot` where it is a fill point."""
+    """What is used at one stop: by its meals, plain drinking, washing; `on_the_spot` where it is a fill point.
+
+    `on_the_way` is what is drunk plain, and before the first stop washed in, on the way to it: the leg that arrives
+    there carries it, even to a fill point. `meals` holds what is drunk and washed in there as well.
+    `treated_ml` is what of the water used on the spot must be made fit to drink, and `wait_min` how long any water that
+    is filled here must stand; both 0 where nothing is treated.
+    """
 
     stop: int
     meals: LegWater
     on_the_spot: bool
     from_other: OtherWater | None
     from_other_ml: int
+    on_the_way: LegWater = NO_WATER
+    treated_ml: int = 0
+    wait_min: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

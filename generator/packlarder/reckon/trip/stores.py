@@ -33,8 +33,9 @@ class Fill:
     """All that a trip wants of one component, so that each jar is opened once.
 
     `drawn` is in the order in which jars are emptied, `into` are the marks of packs with what goes into each, in the
-    order of packs: they add up to `need_g`. `need_g` = what is drawn + `bought_on_the_way_g` + `short_g`. `first_on` is
-    the day on which it is first eaten, `last_on` on which last.
+    order of packs. `for_mixes_g` goes into mixes that are made for the trip. `need_g` = what goes into packs +
+    `for_mixes_g` = what is drawn + `bought_on_the_way_g` + `short_g`. `first_on` is the day on which it is first eaten,
+    `last_on` on which last.
     """
 
     component: ComponentSums
@@ -45,16 +46,17 @@ class Fill:
     into: tuple[tuple[str, float], ...]
     first_on: date
     last_on: date
+    for_mixes_g: float = 0.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Shortfall:
     """What of a component the larder lacks, and what that takes: dry, loaded, bought, trays, loads.
 
-    `fresh_g` is what is loaded into the dryer and `bought_g` what is bought for it, None where no yield tells;
-    `bought_as` says in words what factor that rests on. `trays` is None without a dryer of the household's. `loads` are
-    numbers of `Load`s. `start_by` is the day of its first task, None for what is only bought. `for_mixes_g` is what of
-    `short_g` goes into mixes that are made for the trip.
+    `fresh_g` is what is loaded into the dryer and `bought_g` what is bought for it, None where no yield tells, both
+    rounded up as a kitchen weighs; `bought_as` says in words what factor that rests on. `trays` is None without a
+    dryer of the household's. `loads` are numbers of `DryingLoad`s. `start_by` is the day of its first task, None for
+    what is only bought. `for_mixes_g` is what of `short_g` goes into mixes that are made for the trip.
     """
 
     component: ComponentSums
@@ -81,7 +83,10 @@ class OnTrays:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DryingLoad:
-    """One run of a dryer that is still to be made; `number` counts from 1 over the whole trip, in order of time."""
+    """One run of a dryer that is still to be made; `number` counts from 1 over the whole trip, in order of time.
+
+    `ends` is when it is taken out, after it was weighed a second time.
+    """
 
     number: int
     dryer: str
@@ -113,8 +118,9 @@ class TaskKind(StrEnum):
 class Task:
     """Something to do before a trip: from when to when. `load` is the drying load it belongs to, 0 for none.
 
-    `grams` is what is bought, cooked, loaded or mixed, None where that says nothing. `whole_day` says that only the
-    days matter, not the times.
+    `grams` is what is bought, cooked, loaded or mixed, None where that says nothing. What is bought for a mix are its
+    ingredients that are no components. `whole_day` says that only the days matter, not the times: then `starts` and
+    `ends` are its first and its last day, which is the same where it takes one.
     """
 
     kind: TaskKind
