@@ -11,7 +11,7 @@ from packlarder.sheets.printed import NOTHING, Printed
 from packlarder.sheets.series import whole_ml
 
 HEAVY_G = 10_000
-"""From here on weights are told in kilograms, still to the gram."""
+"""From here on weights are told in kilograms, as exactly as before."""
 OUNCES_IN_QUART = round(QUART.size / OUNCE_ML)
 IN_QUARTS_OZ = 2 * OUNCES_IN_QUART
 """From here on waters are told in quarts and ounces."""
@@ -25,7 +25,7 @@ def alike(text: str) -> Printed:
 
 
 def weight(grams: float | None) -> Printed:
-    """Print a weight as it adds up: to 0.1 g below 10 kg, then to the gram."""
+    """Print a weight as it adds up, to 0.1 g however heavy it is."""
     if not grams:
         return NO_FIGURE
     return Printed((in_whole_grams(grams),), (in_ounces(grams),))
@@ -35,12 +35,13 @@ def in_whole_grams(grams: float) -> str:
     """Print grams that were rounded where they were weighed out."""
     if grams < HEAVY_G:
         return amount(f"{round(grams, 1):g}", "g")
-    return f"{round(grams) / 1000:.3f}{NO_BREAK}kg"
+    tenths = round(grams / STEP_G)
+    return f"{tenths / 10_000:.{4 if tenths % 10 else 3}f}{NO_BREAK}kg"
 
 
 def weights(total: float, parts: Sequence[float]) -> tuple[Printed, ...]:
     """Print the parts of a weight so that they add up to it as printed, in metric units."""
-    tenths = round(total / STEP_G)
+    tenths = round(round(total, 1) / STEP_G)
     if not tenths or not any(parts):
         return tuple(NO_FIGURE for _ in parts)
     return tuple(weight(round(share * STEP_G, 1)) for share in share_out(tenths, parts))

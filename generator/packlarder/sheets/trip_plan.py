@@ -1,7 +1,7 @@
 """What is still to get before a trip, and the dated plan: shopping, cooking, drying, packing."""
 
 from collections.abc import Iterator
-from datetime import date, datetime, time
+from datetime import date, datetime
 from itertools import groupby
 
 from packlarder.reckon.records import ComponentSums
@@ -105,16 +105,10 @@ def _items(components: tuple[ComponentSums, ...]) -> Iterator[TaskItem]:
 def _until(task: Task) -> str:
     """Say until when a task lasts, where that is another moment than its start."""
     if task.whole_day:
-        last = _last_day(task)
+        last = task.ends.date()
         return "" if last <= task.starts.date() else words.UNTIL.format(end=names.short_date(last))
     if task.ends <= task.starts:
         return ""
     if task.ends.date() == task.starts.date():
         return words.UNTIL.format(end=names.clock(task.ends, task.ends.date()))
     return words.UNTIL.format(end=_moment(task.ends))
-
-
-def _last_day(task: Task) -> date:
-    """Give the last day of a task that takes whole days; one that ends at midnight ends with the day before."""
-    at_midnight = task.ends.time() == time() and task.ends > task.starts
-    return date.fromordinal(task.ends.date().toordinal() - at_midnight)
