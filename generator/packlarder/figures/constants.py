@@ -12,13 +12,12 @@ from packlarder.figures import (
     margins,
     soaking,
     stoves,
-    trips,
     units,
     verbs,
 )
 from packlarder.figures.figure import Figure
 
-_ROOMS = (units, air_and_water, fuels, stoves, cooking, margins, hands, verbs, soaking, dryness, trips)
+_ROOMS = (units, air_and_water, fuels, stoves, cooking, margins, hands, verbs, soaking, dryness)
 
 
 def all_figures() -> tuple[Figure, ...]:
