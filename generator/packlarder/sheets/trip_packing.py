@@ -1,8 +1,9 @@
 """What is packed for a trip: packs by day and by bearer, and the fill list by component."""
 
 from collections import defaultdict
+from collections.abc import Iterator
 
-from packlarder.reckon.trip.records import TripPack, TripSums
+from packlarder.reckon.trip.records import TripItem, TripPack, TripSums
 from packlarder.reckon.trip.stores import Fill
 from packlarder.sheets import trip_names as names
 from packlarder.sheets import trip_words as words
@@ -33,15 +34,7 @@ def _pack(trip: TripSums, pack: TripPack) -> TripPackRow:
     return TripPackRow(
         mark=pack.mark,
         called=pack.called,
-        items=tuple(
-            PackedItem(
-                component=component_link(item.component.id, item.component.model.name),
-                called=item.called,
-                raw=item.component.raw,
-                weight=weight(item.grams),
-            )
-            for item in pack.items
-        ),
+        items=tuple(_items(pack)),
         weight=weight(pack.grams),
         raw=pack.raw,
         sachet=pack.sachet,
@@ -49,6 +42,21 @@ def _pack(trip: TripSums, pack: TripPack) -> TripPackRow:
         bought_at="" if pack.bought_at is None else names.stop_called(trip, pack.bought_at),
         inside=pack.inside,
     )
+
+
+def _items(pack: TripPack) -> Iterator[PackedItem]:
+    """Set what is in a pack; what several meals take from one tub is one item."""
+    together: dict[str, list[TripItem]] = defaultdict(list)
+    for item in pack.items:
+        together[item.component.id].append(item)
+    for items in together.values():
+        component = items[0].component
+        yield PackedItem(
+            component=component_link(component.id, component.model.name),
+            called=items[0].called,
+            raw=component.raw,
+            weight=weight(sum(item.grams for item in items)),
+        )
 
 
 def bearer_rows(trip: TripSums) -> tuple[BearerRow, ...]:
