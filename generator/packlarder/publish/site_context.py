@@ -9,11 +9,13 @@ from packlarder.publish.pictures import plot, strips
 from packlarder.publish.site_figures import PageFigures, all_columns, counts, used_columns
 from packlarder.publish.site_pages import SitePage, address_of, linked_sheet, main_ways, more_ways, pages_of
 from packlarder.publish.site_written import set_written
+from packlarder.publish.trip_pictures import energy_columns, water_bars, weight_columns
 from packlarder.sheets.book_sheet import BookSheet, WrittenPage
 from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import DishSheet
 from packlarder.sheets.facts import Link
 from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
+from packlarder.sheets.trip_sheet import TripIndex, TripSheet
 
 
 class Links:
@@ -72,6 +74,8 @@ class SiteContext:
             context |= self._dish(sheet)
         elif isinstance(sheet, ComponentSheet | LarderSheet | RunSheet | RunIndex):
             context |= self._stored(sheet)
+        elif isinstance(sheet, TripSheet | TripIndex):
+            context |= self._trip(sheet)
         elif isinstance(sheet, WrittenPage):
             context["html"] = self._written(sheet)
         return context
@@ -97,6 +101,15 @@ class SiteContext:
             context["plot"] = None if history is None else plot(history)
         elif isinstance(sheet, LarderSheet):
             context["strips"] = None if sheet.calendar is None else strips(sheet.calendar)
+        return context
+
+    def _trip(self, sheet: TripSheet | TripIndex) -> dict[str, object]:
+        """Give what pages of trips need: figures without servings, and a trip's pictures."""
+        context: dict[str, object] = {"figures": PageFigures(system=self._book.system)}
+        if isinstance(sheet, TripSheet):
+            context["waters"] = water_bars(sheet)
+            context["weights"] = weight_columns(sheet.days)
+            context["energies"] = energy_columns(sheet)
         return context
 
     def _written(self, page: WrittenPage) -> Markup:

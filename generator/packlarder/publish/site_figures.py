@@ -105,6 +105,16 @@ class PageFigures:
         """Set the figure of a fact as text of a picture, where HTML has no place."""
         return _safe(self._fact(fact, "tspan"))
 
+    def column(self, figure: Printed) -> Markup:
+        """Set a figure as text of a picture."""
+        return _safe(self._fact(_as_fact(figure), "tspan"))
+
+    def described(self, figure: Printed, id: str) -> Markup:
+        """Set what a picture says as its description."""
+        metric, us = figure.metric, figure.us
+        place = "" if metric == us else f' data-f="{self._number(metric, us)}"'
+        return _safe(f'<desc id="{escape(id)}"{place}>{escape((us if self._us else metric)[0])}</desc>')
+
     def line(self, line: Line) -> Markup:
         """Set a line: plain words, strong words, figures."""
         return _safe(
@@ -191,6 +201,10 @@ def all_columns(words: Mapping[str, str]) -> tuple[Column, ...]:
 def used_columns(dish: DishSheet, columns: tuple[Column, ...]) -> tuple[Column, ...]:
     """Give those of the columns that hold something in at least one row."""
     return tuple(column for column in columns if any(not getattr(part, column.name).empty for part in dish.parts))
+
+
+def _as_fact(figure: Printed) -> Fact:
+    return Fact(label="", metric=figure.metric[0], us=figure.us[0])
 
 
 def _is_steady(row: Row) -> bool:

@@ -9,14 +9,24 @@ from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish_sheet import DishSheet
 from packlarder.sheets.facts import Link
 from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
+from packlarder.sheets.trip_sheet import TripIndex, TripSheet
 
-PageSheet: TypeAlias = BookSheet | Link | ComponentSheet | Index | WrittenPage | LarderSheet | RunIndex
-"""What a page is made from; of a dish or run the link, since its sheet is only made when it is set."""
+PageSheet: TypeAlias = BookSheet | Link | ComponentSheet | Index | WrittenPage | LarderSheet | RunIndex | TripIndex
+"""What a page is made from; of a dish, run or trip the link, since its sheet is only made when it is set."""
 
-FOLDERS = {"dish": "dishes", "component": "components", "page": "pages", "list": "lists", "run": "batches"}
+FOLDERS = {
+    "dish": "dishes",
+    "component": "components",
+    "page": "pages",
+    "list": "lists",
+    "run": "batches",
+    "trip": "trips",
+}
 """The folder of each kind of page."""
 LARDER, BATCHES = "larder", "batches"
 """Names of the pages of larder and drying runs, and of the section that both stand in (the first)."""
+TRIPS = "trips"
+"""Name of the page of all trips, and of the section that each trip stands in."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,8 +54,10 @@ def address_of(link: Link) -> str:
     return f"{FOLDERS[link.kind]}/{link.id}.html"
 
 
-def linked_sheet(book: BookSheet, link: Link) -> DishSheet | RunSheet:
+def linked_sheet(book: BookSheet, link: Link) -> DishSheet | RunSheet | TripSheet:
     """Make the sheet of a page that is made from a link."""
+    if link.kind == "trip":
+        return book.trips[link.id]
     return book.runs[link.id] if link.kind == "run" else book.spread[link.id]
 
 
@@ -67,6 +79,7 @@ def pages_of(book: BookSheet, words: Mapping[str, str]) -> tuple[SitePage, ...]:
             for page in book.pages
         ),
         *_store_pages(book, words),
+        *_trip_pages(book, words),
         *(
             SitePage(
                 address=f"components/{part.id}.html",
@@ -110,14 +123,32 @@ def _store_pages(book: BookSheet, words: Mapping[str, str]) -> Iterator[SitePage
             )
 
 
+def _trip_pages(book: BookSheet, words: Mapping[str, str]) -> Iterator[SitePage]:
+    """List the pages of trips: that of all, and each."""
+    index = book.trip_index
+    if index is None:
+        return
+    yield SitePage(address=f"{TRIPS}.html", template="trips.html", title=words["trips"], section=TRIPS, sheet=index)
+    for entry in (*index.planned, *index.gone):
+        yield SitePage(
+            address=address_of(entry.link),
+            template="trip.html",
+            title=entry.link.name,
+            section=TRIPS,
+            sheet=entry.link,
+        )
+
+
 def main_ways(book: BookSheet, words: Mapping[str, str]) -> tuple[Way, ...]:
-    """List what stands at the head of every page; the larder only where there is one. Trips follow here."""
+    """List what stands at the head of every page; larder and trips only where there are such."""
     dishes = f"lists/{book.indexes[0].id}.html" if book.indexes else "index.html"
     larder = () if book.larder is None else (Way(section=LARDER, label=words["larder"], address=f"{LARDER}.html"),)
+    trips = () if book.trip_index is None else (Way(section=TRIPS, label=words["trips"], address=f"{TRIPS}.html"),)
     return (
         Way(section="dishes", label=words["dishes"], address=dishes),
         Way(section="components", label=words["components"], address="components.html"),
         *larder,
+        *trips,
         Way(section="safety", label=words["safety"], address="safety.html"),
     )
 

@@ -1,6 +1,7 @@
 """The sheet of a whole book: everything that is published of it."""
 
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 from types import MappingProxyType
 
@@ -25,6 +26,7 @@ from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
 from packlarder.sheets.stored import StoredBook, stored_book
 from packlarder.sheets.trip_data import planned_trips_data
 from packlarder.sheets.trip_prints import trip_books, trip_label_sets
+from packlarder.sheets.trips import TrippedBook, tripped_book
 
 SERVINGS = tuple(range(1, 13))
 """The numbers of servings that a page carries every figure for."""
@@ -49,8 +51,9 @@ def book_sheet(
     rows = rows or index_rows(checked, checked.dishes)
     ids = sorted(checked.dishes, key=lambda id: checked.book.dishes[id].name.lower())
     dishes = [rows[id] for id in ids]
-    sheets = Lazily(ids, lambda id: _sheet(checked, usual_series(checked, id)))
-    stored = stored_book(checked, edition)
+    tripped = tripped_book(checked, on)
+    sheets = Lazily(ids, lambda id: _sheet(checked, usual_series(checked, id), tripped))
+    stored = stored_book(checked, edition, tripped.reserved_g)
     openings = Lazily(ids, lambda id: _opening(checked, sheets[ids.index(id)], system))
     return BookSheet(
         title=household.title,
@@ -62,7 +65,7 @@ def book_sheet(
         about=household.about,
         dish_links=tuple(dish.entry.link for dish in dishes),
         dishes=sheets,
-        components=_components(checked, dishes, stored),
+        components=_components(checked, dishes, stored, tripped),
         indexes=all_indexes(dishes, list(checked.components.values())),
         general_cautions=front_cautions(),
         rules=rule_rows(),
@@ -70,7 +73,7 @@ def book_sheet(
         format=format_sections(),
         pages=tuple(_written_page(id, text) for id, text in checked.book.pages.items()),
         field=_field_book(checked, dishes, openings, edition, on),
-        spread=Anew(ids, lambda id: _sheet(checked, dish_series(checked, id))),
+        spread=Anew(ids, lambda id: _sheet(checked, dish_series(checked, id), tripped)),
         larder=stored.larder,
         run_index=stored.run_index,
         runs=stored.runs,
@@ -78,6 +81,8 @@ def book_sheet(
         trip_records=planned_trips_data(checked.trips, edition=edition, day=on.isoformat()),
         trip_books=trip_books(checked, edition=edition, on=on),
         trip_labels=trip_label_sets(checked, edition=edition),
+        trip_index=tripped.index,
+        trips=tripped.sheets,
         photos=tuple((photos or {}).items()),
         downloads=downloads,
     )
@@ -89,9 +94,11 @@ def index_rows(checked: CheckedBook, ids: Iterable[str]) -> dict[str, IndexedDis
     return {id: indexed(usual_series(checked, id), system) for id in ids}
 
 
-def _sheet(checked: CheckedBook, dish: DishSeries) -> DishSheet:
+def _sheet(checked: CheckedBook, dish: DishSeries, tripped: TrippedBook) -> DishSheet:
     known = checked.dishes[dish.plan.id]
-    return dish_sheet(dish, (*known.findings, *check_larger(known.case, dish.sums)))
+    sheet = dish_sheet(dish, (*known.findings, *check_larger(known.case, dish.sums)))
+    eaten_on = tripped.eaten_on.get(sheet.id)
+    return replace(sheet, eaten_on=eaten_on) if eaten_on else sheet
 
 
 def _opening(checked: CheckedBook, sheet: DishSheet, system: System) -> FieldOpening:
@@ -117,7 +124,9 @@ def dish_series(checked: CheckedBook, id: str, servings: Sequence[int] = SERVING
     )
 
 
-def _components(checked: CheckedBook, dishes: Sequence[IndexedDish], stored: StoredBook) -> tuple[ComponentSheet, ...]:
+def _components(
+    checked: CheckedBook, dishes: Sequence[IndexedDish], stored: StoredBook, tripped: TrippedBook
+) -> tuple[ComponentSheet, ...]:
     used: dict[str, dict[str, str]] = {id: {} for id in checked.components}
     for dish in dishes:
         for component_id in dish.components:
@@ -136,6 +145,7 @@ def _components(checked: CheckedBook, dishes: Sequence[IndexedDish], stored: Sto
             used_in=links(used[one.id], "dish"),
             held_in=links(held[one.id], "component"),
             stored=stored.stored.get(one.id),
+            reserved=tripped.reserved.get(one.id, ()),
         )
         for one in ordered
     )

@@ -16,6 +16,7 @@ from packlarder.sheets.store_data import LarderData, RunData
 from packlarder.sheets.store_sheet import LarderSheet, RunIndex, RunSheet
 from packlarder.sheets.trip_data_records import TripData
 from packlarder.sheets.trip_field_sheet import TripBook
+from packlarder.sheets.trip_sheet import TripIndex, TripSheet
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -139,9 +140,9 @@ class BookSheet:
     dish by its id at every number of servings that its page has; it may work a sheet out each time it is asked, so that
     a thousand of them never lie in memory together. `larder` and `run_index` are None for a book without drying runs;
     `runs` gives a run by its id, and `records` what other programs get of larder and runs, by the name of the file
-    (`larder`, `batches/2026-10-17-eggs`); `trip_records` are those of the planned trips, by id. `trip_books` and
-    `trip_labels` are what is printed for them, each made when somebody asks for it. `downloads` are what lies beside
-    the site.
+    (`larder`, `batches/2026-10-17-eggs`). `trip_index` is None for a book without trips, `trips` gives a trip by its
+    id, planned and gone; `trip_records`, `trip_books` and `trip_labels` are the data and what is printed for those that
+    are planned, each made when somebody asks for it. `downloads` are what lies beside the site.
     """
 
     title: str
@@ -170,6 +171,10 @@ class BookSheet:
         default_factory=lambda: MappingProxyType({}), compare=False, repr=False
     )
     records: Mapping[str, LarderData | RunData] = dataclasses.field(
+        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
+    )
+    trip_index: TripIndex | None = None
+    trips: Mapping[str, TripSheet] = dataclasses.field(
         default_factory=lambda: MappingProxyType({}), compare=False, repr=False
     )
     trip_records: Mapping[str, TripData] = dataclasses.field(

@@ -15,6 +15,7 @@ from packlarder.sheets.dish import SALT_PER_SODIUM, caution
 from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.origins import component_origins, yield_from
 from packlarder.sheets.store_sheet import Stored
+from packlarder.sheets.trip_stores_sheet import Reserved
 
 SAMPLE_G = 100
 """Waters and nutrients of a component are told for this much dry."""
@@ -28,6 +29,7 @@ def component_sheet(
     used_in: Sequence[Link],
     held_in: Sequence[Link],
     stored: Stored | None = None,
+    reserved: Sequence[Reserved] = (),
 ) -> ComponentSheet:
     """Build the sheet of a component."""
     model = sums.model
@@ -54,6 +56,7 @@ def component_sheet(
         missing=tuple(words.MISSING.format(what=gap.what, missing=gap.missing) for gap in sums.gaps),
         notes=model.notes,
         stored=stored,
+        reserved=tuple(reserved),
     )
 
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from packlarder.sheets.dish_sheet import Caution
 from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.store_sheet import Stored
+from packlarder.sheets.trip_stores_sheet import Reserved
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -12,7 +13,7 @@ class ComponentSheet:
     """A component as its page shows it.
 
     `state` is the word a label bears: `RAW` (must be cooked to be safe), `cook before eating`, or `ready`. `stored` is
-    None for what is neither dried nor stored.
+    None for what is neither dried nor stored, `reserved` what planned trips take of it from the larder.
     """
 
     id: str
@@ -37,3 +38,4 @@ class ComponentSheet:
     missing: tuple[str, ...]
     notes: tuple[str, ...]
     stored: Stored | None = None
+    reserved: tuple[Reserved, ...] = ()

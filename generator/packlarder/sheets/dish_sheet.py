@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from packlarder.sheets.facts import Link
 from packlarder.sheets.printed import Line, Printed
 
 
@@ -110,7 +111,7 @@ class DishSheet:
 
     `usual` is the index of the usual servings. `raw` is empty unless a part must be cooked to be safe; then it names
     the parts and says what to do. `done_when` says how to tell that it is done. `missing` lists the sums that could not
-    be made.
+    be made. `eaten_on` are the planned trips on which it is eaten.
     """
 
     id: str
@@ -142,3 +143,4 @@ class DishSheet:
     learnt: tuple[Lesson, ...]
     notes: tuple[str, ...]
     photo: str
+    eaten_on: tuple[Link, ...] = ()

@@ -1,8 +1,9 @@
 """The sheet of the larder: what stands, until when, how much of each thing there is, and what runs short."""
 
 from collections import Counter, defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
+from types import MappingProxyType
 
 from packlarder.measure import as_weighed, in_grams, in_ounces
 from packlarder.reckon.larder import NOT_FOR_STORE
@@ -21,10 +22,19 @@ SOON = timedelta(weeks=4)
 ROOM = timedelta(weeks=2)
 """Free days at both ends of the calendar, so that no mark is cut."""
 YEAR_MONTHS, QUARTER_MONTHS = 12, 3
+NOTHING_RESERVED: Mapping[str, float] = MappingProxyType({})
 
 
-def larder_sheet(larder: LarderSums, findings: Sequence[Finding], shelf: Shelf | None = None) -> LarderSheet:
-    """Build the sheet of the larder; a `shelf` of its day is shared with other sheets."""
+def larder_sheet(
+    larder: LarderSums,
+    findings: Sequence[Finding],
+    shelf: Shelf | None = None,
+    reserved_g: Mapping[str, float] = NOTHING_RESERVED,
+) -> LarderSheet:
+    """Build the sheet of the larder; a `shelf` of its day is shared with other sheets.
+
+    `reserved_g` is what planned trips take of each component, by id.
+    """
     shelf = shelf or Shelf(larder.on)
     urgent, later = _grouped(larder)
     return LarderSheet(
@@ -35,7 +45,10 @@ def larder_sheet(larder: LarderSums, findings: Sequence[Finding], shelf: Shelf |
         first=tuple(_group(words.FIRST[name], held, shelf) for name, held in urgent.items()),
         later=tuple(_group(heading, held, shelf) for heading, held in later.items()),
         calendar=_calendar(larder),
-        levels=tuple(level_row(one, larder.on) for one in sorted(larder.in_store.values(), key=_short_first)),
+        levels=tuple(
+            level_row(one, larder.on, reserved_g.get(one.component.id, 0.0))
+            for one in sorted(larder.in_store.values(), key=_short_first)
+        ),
         emptied=tuple(map(shelf.row, larder.emptied)),
         emptied_shelf=shelf.lines(larder.emptied),
         cautions=tuple(caution(finding) for finding in on_the_page(findings)),
@@ -123,8 +136,8 @@ def _short_first(one: InStore) -> tuple[bool, str]:
     return not one.short, one.component.model.name.lower()
 
 
-def level_row(store: InStore, on: date) -> LevelRow:
-    """Set what there is of a component."""
+def level_row(store: InStore, on: date, reserved_g: float = 0.0) -> LevelRow:
+    """Set what there is of a component, and what of it planned trips leave where they take some."""
     component = store.component
     first = store.standing[0] if store.standing else None
     return LevelRow(
@@ -132,6 +145,7 @@ def level_row(store: InStore, on: date) -> LevelRow:
         raw=component.raw,
         containers=len(store.standing),
         held=weight("", store.held_g),
+        free=weight("", max(0.0, store.held_g - reserved_g)) if reserved_g else None,
         stands_for=weight("", sum(one.left_g * stands_for(one) for one in store.standing)),
         level=None if store.level_g is None else weight("", store.level_g),
         short=store.short,

@@ -170,7 +170,8 @@ class Stay:
 class LevelRow:
     """What there is of a component, and what the household wants to have (None where it named nothing).
 
-    `until` is the first use-by day; `stays` are all of them, for a picture that `says` in words.
+    `until` is the first use-by day; `stays` are all of them, for a picture that `says` in words. `free` is what planned
+    trips leave of `held`, None where they take nothing.
     """
 
     component: Link
@@ -185,6 +186,7 @@ class LevelRow:
     past: bool
     stays: tuple[Stay, ...]
     says: str
+    free: Fact | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -10,7 +10,7 @@ from packlarder.reckon.card import drying_card
 from packlarder.reckon.learnt import NOTHING_LEARNT
 from packlarder.safety.whole import CheckedBook, CheckedStore
 from packlarder.sheets.history import history
-from packlarder.sheets.larder import larder_sheet, level_row
+from packlarder.sheets.larder import NOTHING_RESERVED, larder_sheet, level_row
 from packlarder.sheets.run import run_index, run_sheet
 from packlarder.sheets.shelf import Shelf
 from packlarder.sheets.store_data import LarderData, RunData, larder_data, run_data
@@ -32,15 +32,18 @@ class StoredBook:
     stored: Mapping[str, Stored]
 
 
-def stored_book(checked: CheckedBook, edition: str) -> StoredBook:
-    """Build the sheets of what a book has dried and stored; without runs there is nothing."""
+def stored_book(checked: CheckedBook, edition: str, reserved_g: Mapping[str, float] = NOTHING_RESERVED) -> StoredBook:
+    """Build the sheets of what a book has dried and stored; without runs there is nothing.
+
+    `reserved_g` is what planned trips take of each component, by id.
+    """
     store = checked.store
     if not store.runs:
         return StoredBook(larder=None, run_index=None, runs={}, records={}, stored={})
     shelf = Shelf(store.larder.on)
     runs = Kept(store.runs, lambda id: _run(store, id, shelf))
     return StoredBook(
-        larder=larder_sheet(store.larder, store.larder_findings, shelf),
+        larder=larder_sheet(store.larder, store.larder_findings, shelf, reserved_g),
         run_index=run_index(store.runs.values()),
         runs=runs,
         records=_records(store, runs, edition),

@@ -1,0 +1,179 @@
+"""What a trip burns, carries and eats: fuel by stop, load by day, what each person gets, kit and rubbish."""
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from statistics import fmean
+
+from packlarder.figures.trips import DAY_ENERGY, DAY_FOOD, DayRange
+from packlarder.measure import NO_BREAK, in_grams
+from packlarder.reckon.trip.journey import DayLoad, Fed, Fuel
+from packlarder.reckon.trip.records import TripSums
+from packlarder.sheets import trip_names as names
+from packlarder.sheets import trip_words as words
+from packlarder.sheets.facts import Fact
+from packlarder.sheets.printed import Printed
+from packlarder.sheets.trip_figures import bulk, energy, heavy, scales, weight, within
+from packlarder.sheets.trip_menu import date_of, named
+from packlarder.sheets.trip_sheet import DayRow, FedRow, FedTable, FuelSheet, KitRow, StopFuelRow
+from packlarder.sheets.words import set_line
+
+
+def _ends(planned: DayRange) -> tuple[float, float]:
+    return 0.0 if planned.least is None else planned.least.value, planned.most.value
+
+
+LEAST_KCAL, MOST_KCAL = _ends(DAY_ENERGY)
+LEAST_G, MOST_G = _ends(DAY_FOOD)
+
+
+def fuel_sheets(trip: TripSums) -> tuple[FuelSheet, ...]:
+    """Set each fuel of a trip."""
+    return tuple(_fuel(trip, fuel) for fuel in trip.journey.fuels)
+
+
+def _fuel(trip: TripSums, fuel: Fuel) -> FuelSheet:
+    return FuelSheet(
+        fuel=fuel.fuel,
+        stoves=named(fuel.stoves),
+        stops=tuple(
+            StopFuelRow(
+                place=words.RESERVE if one.stop is None else names.stop_called(trip, one.stop),
+                cooking=weight(one.cooking_g),
+                treating=weight(one.treating_g),
+                melting=weight(one.melting_g),
+                weight=weight(one.grams),
+            )
+            for one in fuel.stops
+        ),
+        margin=weight(fuel.margin_g),
+        need=weight(fuel.need_g),
+        taken=tuple(_taken(fuel)),
+    )
+
+
+def _taken(fuel: Fuel) -> Iterator[Printed]:
+    """Name the cartridges that come along: those in use one by one, then new ones by their size."""
+    for grams in fuel.in_hand_g:
+        yield within(words.PART_USED, scales(grams))
+    for grams, count in sorted(Counter(fuel.new_g).items()):
+        yield within(words.NEW_ONE if count == 1 else words.NEW.format(count=count, figure="{figure}"), scales(grams))
+
+
+def day_rows(trip: TripSums) -> tuple[DayRow, ...]:
+    """Set what is eaten and carried day by day."""
+    return tuple(_day(trip, load, [one for one in trip.journey.fed if one.day == load.day]) for load in _loads(trip))
+
+
+def _loads(trip: TripSums) -> Sequence[DayLoad]:
+    return [load for load in trip.journey.days if load.day <= trip.last_day]
+
+
+def _day(trip: TripSums, load: DayLoad, fed: Sequence[Fed]) -> DayRow:
+    kcal = fmean(one.energy_kcal for one in fed) if fed else 0.0
+    complete = all(one.complete for one in fed)
+    return DayRow(
+        day=names.day_called(trip, load.day),
+        on=date_of(trip, load.day),
+        food=weight(load.food_g),
+        carried=weight(load.carried_g),
+        volume=_least(bulk(load.volume_ml), known=not load.unmeasured or not load.volume_ml),
+        energy=_least(_kcal(kcal), known=complete),
+        carried_short=heavy(load.carried_g),
+        energy_short=_bare(kcal),
+        short_day=str(load.day),
+        food_g=load.food_g,
+        carried_g=load.carried_g,
+        kcal=kcal,
+    )
+
+
+def _kcal(kcal: float) -> Printed:
+    text = energy(kcal)
+    return Printed((text,), (text,))
+
+
+def _bare(kcal: float) -> Printed:
+    """Print energy without its unit, for a picture that names it once."""
+    text, _, _ = energy(kcal).rpartition(NO_BREAK)
+    return Printed((text,), (text,))
+
+
+def _least(figure: Printed, *, known: bool) -> Printed:
+    return figure if known else within(words.AT_LEAST, figure)
+
+
+def fed_table(trip: TripSums) -> FedTable | None:
+    """Set what each person eats in a day; None where nothing is known of it."""
+    fed = [one for one in trip.journey.fed if one.day <= trip.last_day]
+    if not fed:
+        return None
+    people = list(dict.fromkeys(one.name for one in fed))
+    planned = {"least": _both(LEAST_KCAL, LEAST_G), "most": _both(MOST_KCAL, MOST_G)}
+    return FedTable(
+        rows=tuple(_fed(name, [one for one in fed if one.name == name]) for name in people),
+        by_day=tuple(
+            (names.day_called(trip, day), tuple(_of_day(fed, name, day) for name in people))
+            for day in sorted({one.day for one in fed})
+        ),
+        least=_bare(LEAST_KCAL),
+        most=_bare(MOST_KCAL),
+        least_kcal=LEAST_KCAL,
+        most_kcal=MOST_KCAL,
+        planning=set_line(words.PERSON_FOOD, planned),
+        source=DAY_ENERGY.most.source,
+    )
+
+
+def _both(kcal: float, grams: float) -> Printed:
+    figure = scales(grams)
+    return Printed((f"{energy(kcal)} ({figure.metric[0]})",), (f"{energy(kcal)} ({figure.us[0]})",))
+
+
+def _fed(name: str, days: Sequence[Fed]) -> FedRow:
+    """Set what somebody eats in a day, all days together."""
+    kcal = fmean(one.energy_kcal for one in days)
+    complete = all(one.complete for one in days)
+    phrase = "{figure}" if complete else words.AT_LEAST
+    return FedRow(
+        name=name,
+        energy=phrase.format(figure=energy(kcal)),
+        protein=phrase.format(figure=in_grams(fmean(one.protein_g for one in days))),
+        salt=phrase.format(figure=in_grams(fmean(one.salt_g for one in days))),
+        food=scales(fmean(one.food_g for one in days)),
+        beside=_beside(kcal, complete=complete),
+        complete=complete,
+    )
+
+
+def _beside(kcal: float, *, complete: bool) -> str:
+    """Say where a day's energy lies beside the planning range; what may be more than is known is not called below."""
+    if kcal < LEAST_KCAL:
+        return words.BELOW if complete else ""
+    return words.WITHIN if kcal <= MOST_KCAL else words.ABOVE
+
+
+def _of_day(fed: Sequence[Fed], name: str, day: int) -> str:
+    return next((energy(one.energy_kcal) for one in fed if (one.name, one.day) == (name, day)), "")
+
+
+def kit_rows(trip: TripSums) -> tuple[KitRow, ...]:
+    """Set what comes along besides food."""
+    return tuple(
+        KitRow(
+            what=item.what,
+            count=str(item.count) if item.count > 1 else "",
+            why=item.why,
+        )
+        for item in trip.journey.kit
+    )
+
+
+def rubbish_facts(trip: TripSums) -> tuple[Fact, ...]:
+    """Count what is empty at the end and carried out, and the packs of each day."""
+    rubbish = trip.journey.rubbish
+    counts = ((label, getattr(rubbish, key)) for key, label in words.RUBBISH.items())
+    days = (
+        (words.RUBBISH_ON.format(day=names.day_called(trip, day).lower()), count)
+        for day, count in sorted(rubbish.by_day.items())
+    )
+    return tuple(Fact(label=label, metric=str(count), us=str(count)) for label, count in (*counts, *days) if count)

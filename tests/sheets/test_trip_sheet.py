@@ -1,0 +1,182 @@
+"""The sheet of a trip: what is printed adds up, in both systems, and says what its records promise."""
+
+import re
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import date
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from tests.site.sample_trip import ID, book_with_trip, checked, sums, trip
+
+from packlarder.reckon.trip.journey import LegWater
+from packlarder.sheets.printed import NOTHING, Printed, System, plain
+from packlarder.sheets.trip import dates, trip_sheet
+from packlarder.sheets.trip_figures import in_quarts, in_whole_grams, weights
+from packlarder.sheets.trip_water import leg_rows
+from packlarder.sheets.trips import tripped_book
+
+UNITS = {"mL": 1, "L": 1000, "fl\u202foz": 1, "qt": 32, "g": 1, "kg": 1000}
+
+
+def read(text: str) -> float:
+    """Read a printed figure back: 1.24 L as 1240, 3 qt 12 fl oz as 108, nothing as 0."""
+    found = re.findall(r"([\d.]+)\u00a0(fl\u202foz|mL|L|qt|kg|g)", text)
+    assert found or text == NOTHING
+    return round(sum(float(number) * UNITS[unit] for number, unit in found), 3)
+
+
+def adds_up(pieces: Iterable[Printed], total: Printed, *, us: bool = True) -> None:
+    """Hold what pieces print against what their total prints."""
+    pieces = list(pieces)
+    for system in (System.METRIC, System.US) if us else (System.METRIC,):
+        assert sum(read(piece.text(system, 0)) for piece in pieces) == pytest.approx(read(total.text(system, 0)))
+
+
+def test_water_adds_up_leg_by_leg() -> None:
+    """Pieces add up to what is carried, in millilitres and in ounces."""
+    for leg in trip().legs:
+        adds_up((piece.figure for piece in leg.pieces), leg.total)
+    assert [leg.total.metric[0] for leg in trip().legs] == ["17.09\u00a0L", "18.30\u00a0L", "31.85\u00a0L"]
+
+
+def test_ounces_are_enough_for_cups() -> None:
+    """17,090 mL are 577.9 fl oz; dishes are poured in cups and rounded up one by one, so it is a little more."""
+    dishes = [meal for meal in trip().menu[0].meals + trip().menu[1].meals if meal.place == "Gull skerry"]
+    ounces = sum(read(meal.water.us[0]) for meal in dishes)
+    millilitres = sum(read(meal.water.metric[0]) for meal in dishes)
+    assert read(trip().legs[0].total.us[0]) == pytest.approx(17090 / 29.5735 + ounces - millilitres / 29.5735, abs=1)
+
+
+@given(st.lists(st.integers(0, 30_000), min_size=10, max_size=10))
+def test_any_leg_adds_up(pieces: list[int]) -> None:
+    """Whatever a leg takes, rounded up to 10 mL by its margin, its pieces print what adds up to its total."""
+    water = LegWater(*pieces, margin_ml=-sum(pieces) % 10)
+    one = sums()
+    leg = replace(one.journey.legs[0], water=water)
+    odd = replace(one, journey=replace(one.journey, legs=(leg,)))
+    [row] = leg_rows(odd, checked().book.household)
+    adds_up((piece.figure for piece in row.pieces), row.total)
+    assert read(row.total.metric[0]) == sum(water)
+    assert read(row.total.us[0]) * 29.5735295625 >= sum(water) - 0.1
+
+
+def test_packs_add_up_to_days_and_days_to_the_whole() -> None:
+    """To the gram: items to packs, packs to days, days to all food."""
+    for day in trip().packing:
+        for pack in day.packs:
+            adds_up((item.weight for item in pack.items), pack.weight, us=False)
+        adds_up((pack.weight for pack in day.packs), day.weight, us=False)
+    adds_up((day.weight for day in trip().packing), trip().food_weight, us=False)
+    adds_up((one.weight for one in trip().bearing), trip().food_weight, us=False)
+
+
+def test_fills_add_up_both_ways() -> None:
+    """What comes from jars, shops and nowhere yet is what is needed, and so is what goes into packs and mixes."""
+    for fill in trip().fills:
+        adds_up((*(jar.weight for jar in fill.jars), fill.on_the_way, fill.short), fill.need, us=False)
+        adds_up((*(pack.weight for pack in fill.packs), fill.for_mixes), fill.need, us=False)
+    assert sum(read(fill.need.metric[0]) for fill in trip().fills) == read(trip().food_weight.metric[0])
+
+
+@given(st.lists(st.floats(0.05, 5_000), min_size=1, max_size=8))
+def test_parts_of_any_weight_add_up(parts: list[float]) -> None:
+    """Parts that no scale shows are printed so that they add up to the printed total."""
+    total = sum(parts)
+    printed = [read(figure.metric[0]) for figure in weights(total, parts)]
+    assert sum(printed) == pytest.approx(read(in_whole_grams(total)))
+
+
+def test_fuel_adds_up() -> None:
+    """41 + 55 + 173 + 24 and a margin of 59 g are 352 g; snow takes the most."""
+    gas, spirit = trip().fuels
+    adds_up((*(stop.weight for stop in gas.stops), gas.margin), gas.need, us=False)
+    for stop in gas.stops:
+        adds_up((stop.cooking, stop.treating, stop.melting), stop.weight, us=False)
+    assert [one.metric[0] for one in gas.taken] == ["part used, 85\u00a0g", "2 × 230\u00a0g"]
+    assert spirit.taken == ()
+
+
+def test_heavy_food_is_told_to_the_gram() -> None:
+    """12,345 g are 12.345 kg, so that a long trip's packs add up too; half grams are told below that."""
+    assert in_whole_grams(12_345) == "12.345\u00a0kg"
+    assert in_whole_grams(5_386.5) == "5386.5\u00a0g"
+    assert in_whole_grams(12_345.5) == "12.3455\u00a0kg"
+
+
+def test_waters_are_told_in_quarts_from_two_on() -> None:
+    """63 fl oz stay ounces; 64 are two quarts, 110 three quarts and 14 ounces."""
+    assert [in_quarts(ounces).replace("\u00a0", " ").replace("\u202f", " ") for ounces in (63, 64, 110)] == [
+        "63 fl oz",
+        "2 qt",
+        "3 qt 14 fl oz",
+    ]
+
+
+def test_the_plan_goes_across_the_months_end() -> None:
+    """Days stand in order from June into July; what takes whole days says its last one, the rest its hour."""
+    assert [day.on for day in trip().plan] == [
+        "Friday 25 June",
+        "Saturday 26 June",
+        "Monday 28 June",
+        "Wednesday 30 June",
+        "Thursday 1 July",
+        "Friday 2 July",
+    ]
+    conditioning, weighing = trip().plan[3].tasks
+    assert (conditioning.clock, conditioning.until) == ("", "until Friday 2 July")
+    assert (weighing.clock, weighing.until) == ("0:00", "until 2:00")
+    drying = trip().plan[1].tasks[1]
+    assert (drying.clock, drying.until, drying.load) == ("18:00", "until Monday 28 June, 6:00", "load 1")
+
+
+def test_what_each_eats_stands_beside_the_range() -> None:
+    """Runa eats 2,220 kcal a day and Eskil, who eats a fifth more, 2,660; what Pim eats is not all known."""
+    fed = trip().fed
+    assert fed is not None
+    told = [(row.name, row.energy.replace("\u00a0", " "), row.beside) for row in fed.rows]
+    assert told == [
+        ("Runa", "2220 kcal", "below"),
+        ("Eskil", "2660 kcal", "within"),
+        ("Tove", "2220 kcal", "below"),
+        ("Pim", "at least 1330 kcal", ""),
+    ]
+    assert [day for day, _ in fed.by_day] == ["Day 1", "Day 2", "Day 3", "Day 4"]
+
+
+def test_a_leg_says_what_is_done_with_its_water() -> None:
+    """Lake water is treated and waits, snow is melted, and what the containers lack is told."""
+    _, lake, snow = trip().legs
+    assert plain(lake.treated, System.METRIC, 0) == (
+        "18.30\u00a0L must be made fit to drink: chlorine, and wait 30\u00a0min before anybody drinks it."
+    )
+    assert plain(snow.treated, System.METRIC, 0) == "31.85\u00a0L must be made fit to drink: melt the snow."
+    assert plain(snow.short, System.METRIC, 0) == "The containers lack 7.85\u00a0L."
+    assert [leg.heaviest for leg in trip().legs] == [False, False, True]
+
+
+def test_days_are_told_with_the_year_once() -> None:
+    """Unless a trip goes over the turn of the year."""
+    assert dates(date(2027, 7, 3), date(2027, 7, 6)) == "3 July to 6 July 2027"
+    assert dates(date(2027, 12, 30), date(2028, 1, 2)) == "30 December 2027 to 2 January 2028"
+    assert dates(date(2027, 7, 3), date(2027, 7, 3)) == "3 July 2027"
+
+
+def test_a_trip_without_journey_and_packs_still_has_a_menu() -> None:
+    """What was not worked out is left out, not shown as nought."""
+    bare = replace(
+        sums(), packs=(), journey=replace(sums().journey, legs=(), fuels=(), fed=(), days=(), clock=(), bearing=())
+    )
+    sheet = trip_sheet(bare, (), checked().book.household)
+    assert [fact.label for fact in sheet.strip] == ["Days", "People"]
+    assert sheet.fed is None
+    assert sheet.menu[0].meals[0].start_at == ""
+
+
+def test_the_next_trip_is_the_first_that_has_not_ended() -> None:
+    """On its last day it is still the next; the day after there is none."""
+    for on, following in ((date(2027, 7, 6), ID), (date(2027, 7, 7), None)):
+        index = tripped_book(book_with_trip(), on).index
+        assert index is not None
+        assert (None if index.next is None else index.next.link.id) == following

@@ -1,0 +1,115 @@
+"""A trip for the site's tests: the demo book's dishes, and a journey and stores made by hand; figures are invented."""
+
+from dataclasses import fields, replace
+from datetime import date
+from functools import cache
+from pathlib import Path
+
+from tests.site.sample_journey import journey_of
+from tests.site.sample_stores import packs_of, stores_of
+
+from packlarder.book.read import read_book
+from packlarder.faults import has_errors
+from packlarder.reckon.trip.meals import plan_trip
+from packlarder.reckon.trip.records import PlannedTrip, TripSums
+from packlarder.safety.whole import CheckedBook, CheckedTrip, check_book
+from packlarder.sheets.trip import trip_sheet
+from packlarder.sheets.trip_sheet import TripSheet
+
+RECIPES = Path(__file__).parents[2] / "recipes"
+FOLDERS = ("", "components/", "dishes/", "batches/", "draws/")
+ID = "over-the-sound"
+TRIP = """\
+name: Over the sound
+about: Four days from island to island, the last of them high up.
+starts: 2027-07-03
+people:
+  - Runa: {drinks: 3.5 L}
+  - Eskil: {appetite: 120 %, carries: 150 %}
+  - Tove: {avoids: [tree nuts, peanut], at risk: yes}
+  - Pim: {age: 8, appetite: 60 %}
+stoves: [canister burner, spirit burner]
+burners: 1
+pots: [big pot, small pot, pan]
+fuel in hand: [85 g]
+water containers:
+  big can: {holds: 10 L, count: 2}
+  bottle: {holds: 1 L, count: 4}
+drinks: [milk coffee]
+on the move:
+  - raisins: 25 g each
+spare day:
+  - breakfast: muesli and milk
+  - supper: squash stew in the cosy
+stops:
+  - place: Gull skerry
+    day: 1
+    other water: sea
+    meals:
+      - supper: beef and leek noodles
+      - breakfast: eggs and ham
+  - place: the long island
+    day: 2
+    fills: to be treated
+    treated by: chlorine
+    other water: lake
+    meals:
+      - lunch: crispbread board
+      - supper: {dish: black bean and corn soup, for: [Runa, Eskil, Tove]}
+      - supper: {dish: squash stew in the cosy, for: [Pim], stove: spirit burner}
+      - breakfast: apple porridge
+      - lunch: lentil rice from the heater
+  - place: the saddle under the glacier, where the huts of the old road stand
+    day: 3
+    height: 2900 m
+    air: -4 °C
+    fills: snow
+    windy: yes
+    to buy: [honey]
+    meals:
+      - supper: chicken and pea rice
+      - breakfast: muesli and milk
+notes: The ferry back leaves at four.
+"""
+
+
+@cache
+def checked() -> CheckedBook:
+    """Read the demo book with this trip alone, and check it."""
+    paths = [path for folder in FOLDERS for path in RECIPES.glob(f"{folder}*.yaml")]
+    files = {path.relative_to(RECIPES).as_posix(): path.read_bytes() for path in paths}
+    read = read_book({**files, f"trips/{ID}.yaml": TRIP.encode()})
+    assert read.book is not None
+    assert not has_errors(read.faults), read.faults
+    return check_book(read.book, date(2027, 6, 1))
+
+
+@cache
+def planned() -> PlannedTrip:
+    """Resolve the trip."""
+    book = checked()
+    found, faults = plan_trip(book.book, book.components, lambda id: book.dishes[id].plan, ID)
+    assert found is not None, faults
+    return found
+
+
+@cache
+def sums() -> TripSums:
+    """Give the trip worked out."""
+    trip = planned()
+    known = {field.name: getattr(trip, field.name) for field in fields(PlannedTrip)}
+    packs = packs_of(trip)
+    return TripSums(**known, packs=packs, stores=stores_of(trip, packs, checked()), journey=journey_of(trip, packs))
+
+
+@cache
+def trip() -> TripSheet:
+    """Give the sheet of the trip, with what the rules say of two of its dishes."""
+    book = checked()
+    findings = (*book.dishes["eggs-and-ham"].findings, *book.dishes["boat-lentil-rice"].findings)
+    return trip_sheet(sums(), findings, book.book.household)
+
+
+def book_with_trip() -> CheckedBook:
+    """Give the demo book with the trip as it was worked out here."""
+    return replace(checked(), trips={ID: CheckedTrip(sums=sums(), findings=())})
