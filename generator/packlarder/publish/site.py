@@ -4,11 +4,8 @@ import logging
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
-from typing import cast
 
-from jinja2 import Environment, StrictUndefined
-from jinja2.ext import Extension
-from jinja2.lexer import TOKEN_DOT, TOKEN_STRING, Token, TokenStream
+from jinja2 import Environment
 from mkdocs.commands.build import build
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.plugins import BasePlugin
@@ -20,6 +17,7 @@ from packlarder.faults import Fault
 from packlarder.publish.site_assets import fonts, policy
 from packlarder.publish.site_context import SiteContext
 from packlarder.publish.site_pages import SitePage, pages_of
+from packlarder.publish.site_templates import SiteTemplates
 from packlarder.publish.words import read_words
 from packlarder.sheets.book_sheet import BookSheet
 
@@ -70,23 +68,6 @@ class _SheetPage(Page):
         self.content = ""
 
 
-class _WordsInPlace(Extension):
-    """Puts the words of the global `words` in the place of `w.parts` and its like while a template is read.
-
-    They are escaped then, once for all pages. A template that names a word we lack raises KeyError.
-    """
-
-    def filter_stream(self, stream: TokenStream) -> Iterator[Token]:
-        """Go through what a template is made of; each `w.parts` becomes the text `Parts`."""
-        words = cast("Mapping[str, str]", self.environment.globals["words"])
-        for token in stream:
-            if token.test("name:w") and stream.skip_if(TOKEN_DOT):
-                name = stream.expect("name").value
-                yield Token(token.lineno, TOKEN_STRING, words[name])
-            else:
-                yield token
-
-
 class _Publisher(BasePlugin):  # type: ignore[no-untyped-call, type-arg]  # a plugin without settings of its own
     """Hands MkDocs the pages as generated files, and each page its sheet."""
 
@@ -122,13 +103,8 @@ class _Publisher(BasePlugin):  # type: ignore[no-untyped-call, type-arg]  # a pl
         return files
 
     def on_env(self, env: Environment, **_: object) -> Environment:
-        """Escape everything that is set, and let no word be missing silently."""
-        env.autoescape = True
-        env.undefined = StrictUndefined
-        env.trim_blocks = env.lstrip_blocks = True
-        env.globals["words"] = self._context.words
-        env.add_extension(_WordsInPlace)
-        return env
+        """Set pages by our own kind of templates; they lie where MkDocs looks for its own."""
+        return SiteTemplates(env.loader, self._context.words)
 
     def on_page_markdown(self, markdown: str, *, page: Page, **_: object) -> str:
         """Name the template of a page, which others read from its text."""
