@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from packlarder.sheets.dish_sheet import Caution
 from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.printed import Line, Printed
-from packlarder.sheets.trip_stores_sheet import FillRow, LoadRow, PlanDay, ShortRow
+from packlarder.sheets.trip_stores_sheet import FillRow, LoadRow, PlanDay, ShortGroup
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -285,7 +285,7 @@ class TripSheet:
     food_weight: Printed
     bearing: tuple[BearerRow, ...]
     fills: tuple[FillRow, ...]
-    shortfall: tuple[ShortRow, ...]
+    shortfall: tuple[ShortGroup, ...]
     loads: tuple[LoadRow, ...]
     plan: tuple[PlanDay, ...]
     legs: tuple[LegRow, ...]
