@@ -1,4 +1,4 @@
-"""The sheet of a trip's journey: water by leg and stop, fuel, load, what each eats, kit. Bare numbers are for pictures."""
+"""The sheet of a journey: water by leg and stop, fuel, load, what each eats, kit. Bare numbers are for pictures."""
 
 from dataclasses import dataclass
 
