@@ -52,7 +52,7 @@ def test_ounces_are_enough_for_cups() -> None:
 @given(st.lists(st.integers(0, 30_000), min_size=10, max_size=10))
 def test_any_leg_adds_up(pieces: list[int]) -> None:
     """Whatever a leg takes, rounded up to 10 mL by its margin, its pieces print what adds up to its total."""
-    water = LegWater(*pieces, margin_ml=-sum(pieces) % 10)
+    water = LegWater(*(*pieces, -sum(pieces) % 10))
     one = sums()
     leg = replace(one.journey.legs[0], water=water)
     odd = replace(one, journey=replace(one.journey, legs=(leg,)))

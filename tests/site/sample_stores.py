@@ -169,7 +169,7 @@ def _short(
         component=component,
         source=source,
         short_g=short_g,
-        for_mixes_g=20.0 if component.id == "peas" else 0.0,
+        for_mixes_g=20.0 if component.id in ("peas", "raisins") else 0.0,
         fresh_g=fresh_g,
         bought_g=bought_g,
         bought_as=bought_as,

@@ -14,7 +14,6 @@ from tests.site.sample_trip import ID, book_with_trip, trip
 from tests.site.samples import BOOK
 
 from packlarder.publish.site import build_site
-from packlarder.publish.site_context import SiteContext
 from packlarder.publish.site_pages import changed_pages, main_ways, pages_of
 from packlarder.publish.trip_pictures import energy_columns, water_bars, weight_columns
 from packlarder.publish.words import read_words
@@ -103,6 +102,26 @@ def test_raw_bears_raw_wherever_the_trip_names_it(page: Element) -> None:
         assert page.all("ol", class_=name)[1].all("b", class_="raw")
     for table in (page.all("table", class_="fold fills")[0], page.all("dl", class_="loads")[0]):
         assert len(table.all("b", class_="raw")) == 1
+
+
+def test_what_is_lacking_stands_by_how_it_is_come_by(page: Element) -> None:
+    """What is dried says how much is bought and loaded; what is bought is a list; of both what is for mixes."""
+    [section] = [one for one in page.all("section") if one.all("h2", id="short")]
+    assert [heading.text for heading in section.all("h3")] == ["To dry at home", "To mix", "To buy as it is carried"]
+    assert (
+        "Buy 660\u00a0g (raw, without bone: 73 % is left when it is cooked), load 480\u00a0g, 2 trays" in section.text
+    )
+    [bought] = section.all("dl", class_="ledger")
+    assert " ".join(bought.text.split()) == "Raisins 20 g of it for mixes152 g"
+
+
+def test_tasks_of_a_kind_stand_on_one_line(page: Element) -> None:
+    """Three things bought on one day are one line; what is cooked for a load names it."""
+    first = page.all("ol", class_="plan")[0].all("li")[0]
+    assert [" ".join(task.text.split()) for task in first.all("li")] == [
+        "Buy Chicken dice, Peas, Raisins",
+        "Cook Chicken dice 660 g load 1",
+    ]
 
 
 def test_pictures_say_what_they_show(page: Element) -> None:
@@ -217,7 +236,6 @@ def test_a_mate_has_the_same_frame_and_dishes() -> None:
     assert {page.address for page in pages_of(leader, WORDS)} == {page.address for page in pages_of(mate, WORDS)}
     assert leader.spread["apple-porridge"] == mate.spread["apple-porridge"]
     assert [link.id for link in mate.spread["apple-porridge"].eaten_on] == [ID]
-    assert SiteContext(mate, words=WORDS, scripts=(), policy="")
 
 
 def test_an_edit_of_a_trip_is_its_page() -> None:

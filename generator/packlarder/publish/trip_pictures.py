@@ -10,7 +10,8 @@ from itertools import accumulate
 
 from packlarder.publish.pictures import Scale
 from packlarder.sheets.printed import Printed
-from packlarder.sheets.trip_sheet import DayRow, TripSheet
+from packlarder.sheets.trip_journey_sheet import DayRow
+from packlarder.sheets.trip_sheet import TripSheet
 from packlarder.sheets.trip_words import DRAWN
 
 COLUMNS_TOP, COLUMNS_FOOT, COLUMNS_HEIGHT = 22.0, 142.0, 164.0

@@ -19,7 +19,7 @@ from packlarder.sheets.trip_figures import energy, weight
 from packlarder.sheets.trip_load import day_rows, fed_table, fuel_sheets, kit_rows, rubbish_facts
 from packlarder.sheets.trip_menu import menu_days
 from packlarder.sheets.trip_packing import bearer_rows, fill_list, packing_list
-from packlarder.sheets.trip_plan import load_rows, plan_days, short_rows
+from packlarder.sheets.trip_plan import load_rows, plan_days, short_groups
 from packlarder.sheets.trip_sheet import PersonRow, StopRow, TripSheet
 from packlarder.sheets.trip_water import containers_of, leg_rows, leg_total, stop_water_rows
 
@@ -41,7 +41,7 @@ def trip_sheet(trip: TripSums, findings: Sequence[Finding], household: Household
         food_weight=weight(trip.grams),
         bearing=bearer_rows(trip),
         fills=fill_list(trip),
-        shortfall=short_rows(trip),
+        shortfall=short_groups(trip),
         loads=load_rows(trip),
         plan=plan_days(trip),
         legs=leg_rows(trip, household),

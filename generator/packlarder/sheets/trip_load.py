@@ -13,8 +13,8 @@ from packlarder.sheets import trip_words as words
 from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import Printed
 from packlarder.sheets.trip_figures import bulk, energy, heavy, scales, weight, within
+from packlarder.sheets.trip_journey_sheet import DayRow, FedRow, FedTable, FuelSheet, KitRow, StopFuelRow
 from packlarder.sheets.trip_menu import date_of, named
-from packlarder.sheets.trip_sheet import DayRow, FedRow, FedTable, FuelSheet, KitRow, StopFuelRow
 from packlarder.sheets.words import set_line
 
 

@@ -1,23 +1,32 @@
 """What is still to get before a trip, and the dated plan: shopping, cooking, drying, packing."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date, datetime
 from itertools import groupby
 
 from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.trip.records import TripSums
-from packlarder.reckon.trip.stores import DryingLoad, OnTrays, Shortfall, Task
+from packlarder.reckon.trip.stores import DryingLoad, OnTrays, Shortfall, Source, Task
 from packlarder.sheets import trip_names as names
 from packlarder.sheets import trip_words as words
 from packlarder.sheets.dish import day
 from packlarder.sheets.trip_figures import NO_FIGURE, scales, weight
 from packlarder.sheets.trip_menu import component_link
-from packlarder.sheets.trip_stores_sheet import LoadRow, PlanDay, ShortRow, TaskItem, TaskRow, TrayRow
+from packlarder.sheets.trip_stores_sheet import LoadRow, PlanDay, ShortGroup, ShortRow, TaskItem, TaskRow, TrayRow
 
 
-def short_rows(trip: TripSums) -> tuple[ShortRow, ...]:
-    """Set what the larder lacks."""
-    return tuple(map(_short, trip.stores.shortfalls))
+def short_groups(trip: TripSums) -> tuple[ShortGroup, ...]:
+    """Set what the larder lacks, by how it is come by."""
+    lacking = trip.stores.shortfalls
+    return tuple(
+        ShortGroup(
+            how=words.SOURCES[source.value],
+            rows=tuple(_short(one) for one in lacking if one.source is source),
+            plain=source is Source.BUY,
+        )
+        for source in Source
+        if any(one.source is source for one in lacking)
+    )
 
 
 def _short(one: Shortfall) -> ShortRow:
@@ -25,7 +34,6 @@ def _short(one: Shortfall) -> ShortRow:
     return ShortRow(
         component=component_link(component.id, component.model.name),
         raw=component.raw,
-        how=words.SOURCES[one.source.value],
         short=weight(one.short_g),
         for_mixes=weight(one.for_mixes_g),
         fresh=scales(one.fresh_g),
@@ -76,7 +84,7 @@ def plan_days(trip: TripSums) -> tuple[PlanDay, ...]:
     """Set what is to be done before a trip, by the day on which it begins, in the order of time."""
     tasks = sorted(trip.stores.tasks, key=lambda task: (task.starts.date(), not task.whole_day, task.starts))
     return tuple(
-        PlanDay(on=_dated(on, trip.model.starts), tasks=tuple(map(_task, of_day)))
+        PlanDay(on=_dated(on, trip.model.starts), tasks=tuple(_together(of_day)))
         for on, of_day in groupby(tasks, key=lambda task: task.starts.date())
     )
 
@@ -86,20 +94,30 @@ def _dated(on: date, starts: date) -> str:
     return names.short_date(on) if on.year == starts.year else f"{names.short_date(on)} {on.year}"
 
 
-def _task(task: Task) -> TaskRow:
+def _together(tasks: Iterable[Task]) -> Iterator[TaskRow]:
+    """Set tasks of one day; those of one kind, time and load are one row."""
+    alike: dict[tuple[object, ...], list[Task]] = {}
+    for task in tasks:
+        alike.setdefault((task.kind, task.whole_day, task.starts, task.ends, task.load), []).append(task)
+    return map(_row, alike.values())
+
+
+def _row(tasks: Sequence[Task]) -> TaskRow:
+    first = tasks[0]
+    each = all(len(task.components) == 1 for task in tasks)
+    together = None if each else sum(task.grams or 0.0 for task in tasks)
     return TaskRow(
-        clock="" if task.whole_day else names.clock(task.starts, task.starts.date()),
-        until=_until(task),
-        kind=words.TASKS[task.kind.value],
-        items=tuple(_items(task.components)),
-        weight=scales(task.grams),
-        load=words.LOAD.format(number=task.load) if task.load else "",
+        clock="" if first.whole_day else names.clock(first.starts, first.starts.date()),
+        until=_until(first),
+        kind=words.TASKS[first.kind.value],
+        items=tuple(_item(one, task.grams if each else None) for task in tasks for one in task.components),
+        weight=scales(together),
+        load=words.LOAD.format(number=first.load) if first.load else "",
     )
 
 
-def _items(components: tuple[ComponentSums, ...]) -> Iterator[TaskItem]:
-    for one in components:
-        yield TaskItem(component=component_link(one.id, one.model.name), raw=one.raw)
+def _item(one: ComponentSums, grams: float | None) -> TaskItem:
+    return TaskItem(component=component_link(one.id, one.model.name), raw=one.raw, weight=scales(grams))
 
 
 def _until(task: Task) -> str:

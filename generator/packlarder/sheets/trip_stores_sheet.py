@@ -44,11 +44,10 @@ class FillRow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ShortRow:
-    """What of a component the larder lacks, how it is come by, and by when that must begin ("" if no day matters)."""
+    """What of a component the larder lacks, and by when work on it must begin ("" if no day matters)."""
 
     component: Link
     raw: bool
-    how: str
     short: Printed
     for_mixes: Printed
     fresh: Printed
@@ -57,6 +56,15 @@ class ShortRow:
     trays: str
     loads: str
     start_by: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShortGroup:
+    """What the larder lacks and is come by in one way; `plain` says that there is nothing to say but how much."""
+
+    how: str
+    rows: tuple[ShortRow, ...]
+    plain: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,15 +91,19 @@ class LoadRow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TaskItem:
-    """A component that a task is about."""
+    """A component that a task is about, and how much of it."""
 
     component: Link
     raw: bool
+    weight: Printed
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TaskRow:
-    """Something to do: at what time ("" where only the day matters), until when, what, how much, which load."""
+    """Something to do: at what time ("" where only the day matters), until when, with what, for which load.
+
+    `weight` is that of all its components together, where they have none each.
+    """
 
     clock: str
     until: str

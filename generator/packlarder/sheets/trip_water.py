@@ -18,7 +18,7 @@ from packlarder.sheets.ounces import OUNCE_ML
 from packlarder.sheets.printed import Line, Printed, Run, System
 from packlarder.sheets.series import to_the_minute
 from packlarder.sheets.trip_figures import NO_FIGURE, water
-from packlarder.sheets.trip_sheet import Containers, LegRow, StopWaterRow, WaterPiece
+from packlarder.sheets.trip_journey_sheet import Containers, LegRow, StopWaterRow, WaterPiece
 from packlarder.sheets.water_rows import IN_LITRES_ML, LITRE_STEP_ML
 from packlarder.sheets.words import opened, set_line
 

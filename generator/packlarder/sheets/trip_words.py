@@ -117,7 +117,7 @@ BELOW = "below"
 ABOVE = "above"
 
 SOURCES: Mapping[str, str] = MappingProxyType(
-    {"dry": "Dry it at home", "mix": "Mix it", "buy": "Buy it as it is carried"}
+    {"dry": "To dry at home", "mix": "To mix", "buy": "To buy as it is carried"}
 )
 LOAD = "load {number}"
 TRAYS = "{count} trays"
