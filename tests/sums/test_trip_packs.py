@@ -110,6 +110,26 @@ def test_what_a_stop_sells_is_bought_there() -> None:
     assert (fill.need_g, fill.bought_on_the_way_g, fill.short_g) == (800, 400, 400)
 
 
+def test_food_on_the_move_is_bought_from_the_day_after() -> None:
+    """The quay is reached some time on day 2: raisins of days 1 and 2 come from home, those of day 3 are bought there.
+
+    What is bought on the way was not filled at home, so the household's rule for packs does not speak of it.
+    """
+    stops = one_stop("supper: rice") + one_stop(place="the quay", day=2, more="to buy: raisins") + one_stop(day=3)
+    rules = "keeping: [{what: raisins, kept: trip pack, for: 2 days}]"
+    found = trip_of(stops, more="on the move: [raisins: 20 g each]", larder=rules)
+    bags = [pack for pack in found.trip.packs if pack.mark.startswith("M")]
+    assert [(pack.mark, pack.bought_at) for pack in bags] == [("M1", None), ("M2", None), ("M3", 1)]
+
+
+def test_a_sachet_lies_where_the_dish_has_it() -> None:
+    """The pack of rice holds a sachet, by its dish; what is bought for it on the way has none."""
+    rice = dish_text("rice: 80 g each", "raisins: 10 g", steps="moisten: rice; {stir in: [rice, raisins]}")
+    dishes = {"sweet-rice": f"{rice}packs: [{{holds: [rice, raisins], sachet: yes}}]\n"}
+    found = trip_of(one_stop("supper: sweet rice", more="to buy: raisins"), dishes=dishes)
+    assert [(pack.mark, pack.sachet) for pack in found.trip.packs] == [("1.1", True), ("1.1b", False)]
+
+
 def test_what_is_bought_for_a_pack_from_home_lies_apart() -> None:
     """Milk powder that is bought on the way can not lie in a pack that was filled at home."""
     porridge = dish_text(
@@ -139,6 +159,23 @@ def test_the_heaviest_pack_goes_to_whoever_carries_least() -> None:
         "1.1": "Ada",
         "T1": "Ada",
     }
+
+
+def test_inner_packs_weigh_with_their_outer_one() -> None:
+    """160 g and the pack of 50 g in it are more than 200 g of pasta: Ada takes the 210 g."""
+    found = trip_of(one_stop("supper: salad", "sweet: pasta"), dishes={"salad": SALAD})
+    assert [(pack.mark, pack.bearer) for pack in found.trip.packs] == [
+        ("1.1", "Ada"),
+        ("1.1.1", "Ada"),
+        ("1.2", "Bo"),  # 10 g: after 210 g for Ada and 200 g for Bo
+        ("2.1", "Bo"),
+    ]
+
+
+def test_what_is_bought_on_the_way_is_shared_out_last() -> None:
+    """At first only 160 g of rice are there, for Ada; the 200 g of pasta from the quay then go to Bo."""
+    found = trip_of(one_stop("lunch: rice", "supper: pasta", more="to buy: pasta"))
+    assert [(pack.mark, pack.bearer) for pack in found.trip.packs] == [("1.1", "Ada"), ("2.1", "Bo")]
 
 
 def test_nobody_carries() -> None:

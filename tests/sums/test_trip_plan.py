@@ -20,6 +20,18 @@ FEAST = {"feast": dish_text("beef: 4 kg", steps="soak: beef; {boil: beef, in: 2 
 """4 kg dry * 2.5 = 10 kg on ten trays: two full loads of the freezer."""
 
 
+BEANS = """\
+    was: black beans, boiled
+    went in: cooked
+    contains: []
+    dried: air-dried
+    form: beans
+    yields: {from: 1 kg, gives: 380 g}
+    bring back: {soak: 100 g, with: 400 mL hot water, wait: 10 min}
+    """
+"""Beans are cooked for the rack, and not conditioned after it."""
+
+
 def plan(found: Travelled, trip: str = "trip") -> list[tuple[str, str, str, str, float | None, int]]:
     """Give the tasks: kind, from when to when, of what, how much, for which load; days alone where no hour matters."""
     return [
@@ -118,6 +130,25 @@ def test_our_own_runs_tell_how_long_it_takes() -> None:
     assert [one[1:] for one in times(found) if one[0] == "freezer"] == [("06-30 08:00", "07-01 18:00")]
 
 
+def test_the_slowest_food_says_how_long_a_load_takes() -> None:
+    """Their beef took 30 h, rice nobody dried yet: both together lie as long as the dryer takes, 36 h."""
+    jar = "put in: [{in: jar, holds: 20 g}]"
+    beef = f"beef: {{fresh: 1 kg, trays: 1, dry: 400 g, tested: no lighter, {jar}}}"
+    dishes = {"both": dish_text("beef: 100 g", "rice: 100 g", steps="soak: beef; moisten: rice; stir in: [beef, rice]")}
+    found = trip_of(one_stop("supper: both"), dishes=dishes, starts="2027-07-03", runs=(run_of(beef, took="30 h"),))
+    assert times(found) == [("freezer", "06-30 08:00", "07-01 22:00")]
+
+
+def test_a_dryer_rests_as_long_as_its_household_says() -> None:
+    """With 12 h of rest, the first load must be out by 29 June 20:00; of the 28th it would be at 22:00."""
+    store = STORE.replace("takes: 36 h", "takes: 36 h, between: 12 h")
+    found = trip_of(one_stop("supper: feast"), dishes=FEAST, starts="2027-07-03", store=store)
+    assert times(found) == [
+        ("freezer", "06-27 08:00", "06-28 22:00"),
+        ("freezer", "06-30 08:00", "07-01 22:00"),
+    ]
+
+
 def test_how_long_conditioning_takes() -> None:
     """Services give 7 to 10, 4 to 10 days, and 1 to 2 weeks in all: ten days suit most, marked as a copy."""
     assert CONDITIONING.value == 10
@@ -137,6 +168,26 @@ def test_the_dryers_time_is_taken_in_the_order_of_trips() -> None:
     assert [one[1:] for one in times(found, "later") if one[0] == "freezer"] == [("06-28 08:00", "06-29 22:00")]
     alone = trips_of({"later": trip_text(STEW, starts="2027-07-04")})
     assert [one[1:] for one in times(alone, "later") if one[0] == "freezer"] == [("07-01 08:00", "07-02 22:00")]
+
+
+def test_a_dryer_rests_before_the_load_of_another_trip() -> None:
+    """Beans of the first trip lie on the rack from 1 July 8:00. It rests 14 h after each load.
+
+    Onion of the second, on 12 July, would be out by 1 July 8:00 from 30 June 8:00 to 20:00, for ten days of
+    conditioning; but then the rack would rest until 1 July 10:00, so it is dried a day earlier.
+    """
+    dishes = {
+        "chilli": dish_text("beans: 380 g", steps="soak: beans; {boil: beans, in: 2 L, for: 10 min}"),
+        "soup": dish_text("onion: 20 g", steps="soak: onion; {boil: onion, in: 1 L, for: 10 min}"),
+    }
+    trips = {
+        "trip": trip_text(one_stop("supper: chilli"), starts="2027-07-03"),
+        "later": trip_text(one_stop("supper: soup"), starts="2027-07-12"),
+    }
+    store = STORE.replace("takes: 10 h", "takes: 10 h, between: 14 h")
+    found = trips_of(trips, dishes=dishes, store=store, components={"beans": BEANS})
+    assert times(found) == [("rack", "07-01 08:00", "07-01 20:00")]
+    assert times(found, "later") == [("rack", "06-29 08:00", "06-29 20:00")]
 
 
 @pytest.mark.parametrize(("on", "late"), [(date(2027, 6, 28), False), (date(2027, 6, 29), True)])
@@ -169,8 +220,6 @@ def test_other_hours_are_taken_where_time_is_short(on: date, first: tuple[str, s
     made on 1 July. The last is out before 8:00: loaded at 17:00, dry at 21:00, out at 23:00; an hour later it would be
     dry at 22:00, weighed at 7:00 and out at 9:00. The first is out by 17:00 less an hour, so it is loaded at 10:00.
     """
-    beans = "was: black beans, boiled\nwent in: cooked\ncontains: []\ndried: air-dried\nform: beans\n"
-    soaked = "yields: {from: 1 kg, gives: 380 g}\nbring back: {soak: 100 g, with: 400 mL hot water, wait: 10 min}\n"
     dishes = {"chilli": dish_text("beans: 2850 g", steps="soak: beans; {boil: beans, in: 2 L, for: 10 min}")}
     found = trip_of(
         one_stop("supper: chilli"),
@@ -178,7 +227,7 @@ def test_other_hours_are_taken_where_time_is_short(on: date, first: tuple[str, s
         starts="2027-07-03",
         on=on,
         store=STORE.replace("takes: 10 h", "takes: 4 h"),
-        components={"beans": beans + soaked},
+        components={"beans": BEANS},
     )
     assert times(found) == [("rack", *first), ("rack", *second)]
 

@@ -28,7 +28,7 @@ SOUP = dish_text(
 )
 
 
-def rings(holds_g: int) -> str:
+def rings(holds_g: float) -> str:
     """Write a run of onion rings, a kilogram fresh, of which a jar was filled."""
     jar = f"put in: [{{in: jar, holds: {holds_g} g}}]"
     return run_of(f"rings: {{fresh: 1 kg, trays: 1, dry: 110 g, tested: no lighter, {jar}}}")
@@ -119,6 +119,21 @@ def test_first_to_expire_first_though_it_was_opened_later() -> None:
     assert drawn(found, "rice") == [("run-2/a1", 320)]
 
 
+def test_an_opened_jar_goes_before_one_that_has_become_later() -> None:
+    """Eggs of run keep until 30 June, those of run-2 until 12 July; once a trip opened them, 4 days: 29 June.
+
+    The first trip eats on 1 July, from run-2, packed on 25 June. For the second one that is the first to expire.
+    """
+    runs = run_of(EGG, loaded="2027-02-27 20:30"), EGGS
+    trips = {
+        "trip": trip_text(one_stop("supper: omelette", day=6)),
+        "later": trip_text(one_stop("supper: omelette"), starts="2027-06-27"),
+    }
+    found = trips_of(trips, runs=runs, larder="keeping: [{kept: opened, for: 4 days}]", fails=None)
+    assert drawn(found, "egg-powder") == [("run-2/a1", 50)]
+    assert drawn(found, "egg-powder", "later") == [("run-2/a1", 50)]
+
+
 def test_what_was_not_dry_is_left_alone() -> None:
     """260 g of egg from 900 g hold 17 % of water: nobody takes that along."""
     wet = run_of("egg powder: {fresh: 900 g, trays: 2, dry: 260 g, put in: [{in: jar, holds: 130 g}]}")
@@ -158,12 +173,28 @@ def test_the_main_form_is_taken_where_it_covers_the_part() -> None:
 
 
 def test_another_form_covers_the_whole_of_a_part_or_nothing() -> None:
-    """Of 20 g of flakes 15 are there: with 18 g of rings those are taken; with 17 g the 15 are, and 5 g lack."""
+    """Of 20 g of flakes 15 are there: with 18 g of rings those are taken; with 17.5 g the 15 are, and 5 g lack."""
     found = soup(flakes(15), rings(18))
     assert drawn(found, "rings") == [("run-2/a1", 18)]
-    found = soup(flakes(15), rings(17))
+    found = soup(flakes(15), rings(17.5))
     assert (drawn(found, "flakes"), found.fill("flakes").short_g) == ([("run/a1", 15)], 5)
     assert not found.trip.meals[0].instead
+
+
+def test_another_form_is_not_taken_from_under_another_part() -> None:
+    """The dish wants 10 g of rings itself: of 20 g only 10 are free for the flakes, which want 18."""
+    parts = "flakes: {take: 20 g, instead: rings}", "rings: 10 g"
+    dishes = {"soup": dish_text(*parts, steps="{boil: [flakes, rings], in: 1 L, for: 20 min}")}
+    found = trip_of(one_stop("supper: soup"), dishes=dishes, runs=(rings(20),), components=FORMS)
+    assert not found.trip.meals[0].instead
+    assert (drawn(found, "rings"), found.fill("flakes").short_g) == ([("run/a1", 10)], 20)
+
+
+def test_another_form_is_cooked_on_what_comes_along() -> None:
+    """The little pot stays at home, for this dish as for any other."""
+    (meal,) = soup(rings(110)).trip.meals
+    assert meal.instead
+    assert set(meal.plan.pots) == {"pot", "pan"}
 
 
 @pytest.mark.parametrize("key", ["contains: [celery]", "may contain: [celery]"])

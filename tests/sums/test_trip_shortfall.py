@@ -66,6 +66,21 @@ def test_the_chain_of_cooked_meat() -> None:
     assert "70" in found.bought_as
 
 
+def test_a_whole_meal_is_bought_as_it_was_loaded() -> None:
+    """100 g of dried goulash are 250 g of goulash; what went into its pot is told by weight."""
+    goulash = """\
+        made of: [{"beef, ground, 93% lean, browned": 500 g}, {"onion, raw": 500 g}]
+        went in: cooked
+        contains: []
+        dried: freeze-dried
+        form: crumble
+        yields: {from: 1 kg, gives: 400 g}
+        bring back: {soak: 100 g, with: 400 mL hot water, wait: 10 min}
+        """
+    found = supper("goulash: 100 g", goulash=goulash).lacking("goulash")
+    assert (found.fresh_g, found.bought_g) == (250, 250)
+
+
 def test_our_own_scale_comes_before_the_figure() -> None:
     """They bought 1.4 kg for 1 kg that was loaded: 250 g * 1.4 = 350 g."""
     found = supper("beef: 100 g", runs=(beef_run("1.4 kg"),)).lacking("beef")
@@ -160,11 +175,15 @@ def test_food_is_parted_where_that_saves_a_load() -> None:
 
 
 def test_what_is_conditioned_lies_apart_from_what_is_not() -> None:
-    """Onion flakes are conditioned for ten days, beans of the rack are not: they need not wait for each other."""
+    """Onion flakes on three trays are conditioned for ten days, beans on four and on two are not.
+
+    Nine trays are two loads of eight in any case; onion has one, so that no beans wait for it. 150 g of flakes are
+    1,323 g of onion, 740 g and 380 g of beans at 380 g from 1 kg are 1,947 g and 1,000 g; a tray takes 500 g.
+    """
     beans = "was: black beans, boiled\nwent in: cooked\ncontains: []\ndried: air-dried\nform: beans\n"
-    soaked = "bring back: {soak: 100 g, with: 400 mL hot water, takes: 150 mL, wait: 10 min}\n"
-    found = supper("onion: 60 g", "beans: 1300 g", beans=beans + soaked)
-    assert sorted(loads(found)) == [[("beans", 7)], [("onion", 2)]]
+    more = "yields: {from: 1 kg, gives: 380 g}\nbring back: {soak: 100 g, with: 400 mL hot water, wait: 10 min}\n"
+    found = supper("onion: 150 g", "beans: 740 g", "split: 380 g", beans=beans + more, split=beans + more)
+    assert loads(found) == [[("onion", 3)], [("beans", 4), ("split", 2)]]
 
 
 def test_without_a_dryer_there_is_a_gap() -> None:

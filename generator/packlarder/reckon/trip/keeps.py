@@ -44,7 +44,7 @@ def too_late_for_jars(taken: Iterable[Taken], pantry: Pantry) -> Iterator[Fault]
 
 
 def _expired(short: Sequence[Taken], pantry: Pantry) -> Fault | None:
-    for one in sorted(short, key=lambda one: one.want.on):
+    for one in short:
         want = one.want
         jar = pantry.shelf.last_to_expire(want.component.id, want.on)
         if jar is not None:
