@@ -84,6 +84,14 @@ def test_the_hot_day_limit_is_told() -> None:
     assert new(trip_of(BEEF, "{place: camp, day: 1, air: 32 °C, meals: [supper: beef pot]}")) == []
 
 
+def test_what_stands_at_the_front_is_not_told_of_a_meal() -> None:
+    """On a fire ring embers are new; they stand among the general cautions, which every trip has."""
+    case = trip_of(BEEF, "{place: camp, day: 1, meals: [supper: beef pot]}", more=", stoves: [fire ring]")
+    assert case.trip is not None
+    assert case.trip.meals[0].plan.stove_name == "fire ring"
+    assert new(case) == []
+
+
 def test_steeping_is_told_where_it_ends_cooler_than_at_home() -> None:
     """In frost the stew ends cooler than its page says, on a hot day warmer: only the first is told."""
     cold, warm = (
