@@ -66,6 +66,7 @@ def test_a_dish_gives_a_label_for_each_pack(say: Say, tmp_path: Path) -> None:
         ("all --sheets a4-8 --first 9", "has 8 labels on a sheet"),
         ("batch 2027-04-10-egs", "no batch is called"),
         ("component leek ring", "no component is called"),
+        ("trip seven days", "no trip is called"),
         ("since yesterday", "is no day"),
         ("since 2099-01-01", "nothing stands there"),
         ("all egg", "egg"),

@@ -1,5 +1,6 @@
 """Booklets of the sample book, printed once and read by many tests."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
@@ -16,10 +17,12 @@ from packlarder.sheets.field_sheet import FieldOpening
 
 
 @dataclass(frozen=True, kw_only=True)
-class Printed:
-    """A booklet in one size as printed: its files, what was said of it, what it was made from."""
+class Booklet:
+    """A booklet in one size as printed: its files, what was said of it, the openings that it was made from."""
 
-    book: FieldBook
+    openings: Sequence[FieldOpening]
+    name: str
+    title: str
     size: PageSize
     bed: Bed
     out: Path
@@ -28,12 +31,12 @@ class Printed:
     @property
     def plain(self) -> Path:
         """Give the plain file."""
-        return self.out / f"field-{self.size.id}.pdf"
+        return self.out / f"{self.name}-{self.size.id}.pdf"
 
     @property
     def imposed(self) -> Path:
         """Give the file for folding."""
-        return self.out / f"field-{self.size.id}-imposed-{self.bed.sheet.id}.pdf"
+        return self.out / f"{self.name}-{self.size.id}-imposed-{self.bed.sheet.id}.pdf"
 
     @cached_property
     def reader(self) -> PdfReader:
@@ -66,12 +69,28 @@ class Printed:
         return " ".join(word.text for page in pages for word in self.words[page - 1])
 
 
+@dataclass(frozen=True, kw_only=True)
+class Printed(Booklet):
+    """A field booklet as printed."""
+
+    book: FieldBook
+
+
 def print_it(book: FieldBook, size: str, theme: Path, out: Path) -> Printed:
     """Print a book in one size."""
     faults = build_booklets(book, sizes=(size,), theme=theme, out=out)
     page = page_size(size)
     assert page is not None
-    return Printed(book=book, size=page, bed=bed(page), out=out, faults=faults)
+    return Printed(
+        book=book,
+        openings=book.openings,
+        name="field",
+        title=book.title,
+        size=page,
+        bed=bed(page),
+        out=out,
+        faults=faults,
+    )
 
 
 @pytest.fixture(scope="session", params=["a6", "quarter-letter"])

@@ -1,5 +1,6 @@
 """Read facts back from a PDF: words and where they stand, type sizes, ink, fonts, outline."""
 
+import re
 import shutil
 import subprocess
 from collections.abc import Iterator
@@ -91,6 +92,12 @@ def drawing(page: PageObject) -> bytes:
     content = page.get_contents()
     assert content is not None
     return content.get_data()
+
+
+def boxes(page: PageObject) -> int:
+    """Count the frames of a page that are as wide as they are high: boxes to tick."""
+    frames = re.findall(rb"([0-9.]+) ([0-9.]+) re\s+f\*", drawing(page))
+    return sum(abs(float(width) - float(height)) < 0.01 for width, height in frames)
 
 
 def runs(page: PageObject) -> list[Run]:

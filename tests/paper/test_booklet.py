@@ -8,7 +8,7 @@ import pytest
 from pypdf import PdfReader
 from pypdf.generic import ArrayObject, BooleanObject, StreamObject
 from tests.paper import reading, samples
-from tests.paper.conftest import Printed, print_it
+from tests.paper.conftest import Booklet, Printed, print_it
 from tests.paper.reading import PT_PER_MM, Word
 
 from packlarder.faults import Severity
@@ -38,7 +38,7 @@ def parts_of(opening: FieldOpening) -> list[str]:
     ]  # fmt: skip  # one line for each kind
 
 
-def test_page_size_and_number(printed: Printed) -> None:
+def test_page_size_and_number(printed: Booklet) -> None:
     """Every page has the size asked for, and the pages fill whole sheets."""
     wanted = (printed.size.width_mm * PT_PER_MM, printed.size.height_mm * PT_PER_MM)
     for page in printed.reader.pages:
@@ -48,15 +48,15 @@ def test_page_size_and_number(printed: Printed) -> None:
 
 def test_every_dish_on_a_left_page(printed: Printed) -> None:
     """Each dish starts on an even page and takes two pages, or four if it is long."""
-    for opening in printed.book.openings:
+    for opening in printed.openings:
         pages = printed.pages_of(opening)
         assert pages.start % 2 == 0, opening.name
         assert len(pages) == (4 if opening.id in LONG else 2), opening.name
 
 
-def test_in_hand_on_the_left_to_do_on_the_right(printed: Printed) -> None:
+def test_in_hand_on_the_left_to_do_on_the_right(printed: Booklet) -> None:
     """On one opening the packs and figures stand on the left page, the steps and cautions on the right."""
-    for opening in printed.book.openings:
+    for opening in printed.openings:
         if opening.id in LONG:
             continue
         left, right = (set(printed.text_of(range(page, page + 1)).split()) for page in printed.pages_of(opening))
@@ -66,9 +66,9 @@ def test_in_hand_on_the_left_to_do_on_the_right(printed: Printed) -> None:
         assert all(set(caution.split()) <= right for caution in opening.cautions), opening.name
 
 
-def test_allergens_stand_with_the_name_on_the_left_page(printed: Printed) -> None:
+def test_allergens_stand_with_the_name_on_the_left_page(printed: Booklet) -> None:
     """What a dish contains is read on its first page, before any pack is opened, however long the dish is."""
-    said = [opening for opening in printed.book.openings if opening.allergens]
+    said = [opening for opening in printed.openings if opening.allergens]
     assert said
     for opening in said:
         first = printed.pages_of(opening).start
@@ -91,7 +91,7 @@ def test_long_dishes_are_said(printed: Printed) -> None:
 
 def test_right_pages_say_that_a_dish_goes_on(printed: Printed) -> None:
     """The third page of the booklet's long dishes can not be missed: the second says that it goes on overleaf."""
-    for opening in printed.book.openings:
+    for opening in printed.openings:
         pages = printed.pages_of(opening)
         said = [page for page in pages if "Goes on overleaf" in printed.text_of(range(page, page + 1))]
         assert said == ([pages.start + 1] if opening.id in LONG else []), opening.name
@@ -100,7 +100,7 @@ def test_right_pages_say_that_a_dish_goes_on(printed: Printed) -> None:
 def test_outline(printed: Printed) -> None:
     """The outline leads to front, contents, cautions, each dish in order, index."""
     titles = [title for title, _ in reading.outline(printed.reader)]
-    dishes = [opening.name for opening in printed.book.openings]
+    dishes = [opening.name for opening in printed.openings]
     assert titles == ["The Skerry Book", "Contents", "For every meal", *dishes, "By component"]
 
 
@@ -121,7 +121,7 @@ def listed(printed: Printed, first: int, end: int) -> dict[str, list[int]]:
     return found
 
 
-def in_footer(word: Word, printed: Printed) -> bool:
+def in_footer(word: Word, printed: Booklet) -> bool:
     """Tell whether a word stands below the text."""
     return word.top > (printed.size.height_mm - printed.size.bottom_mm) * PT_PER_MM
 
@@ -129,20 +129,20 @@ def in_footer(word: Word, printed: Printed) -> bool:
 def test_contents_name_the_real_pages(printed: Printed) -> None:
     """Each dish stands in the contents with the page that its title is on."""
     contents = listed(printed, printed.starts["Contents"], printed.starts["For every meal"])
-    assert contents == {opening.name: [printed.starts[opening.name]] for opening in printed.book.openings}
+    assert contents == {opening.name: [printed.starts[opening.name]] for opening in printed.openings}
 
 
 def test_index_names_the_real_pages(printed: Printed) -> None:
     """Each component stands in the index with the pages of all dishes that use it."""
-    names = {opening.id: opening.name for opening in printed.book.openings}
+    names = {opening.id: opening.name for opening in printed.openings}
     pages = {dish: printed.starts[name] for dish, name in names.items()}
     wanted = {component: [pages[dish] for dish in dishes] for component, dishes in printed.book.component_index}
     assert listed(printed, printed.starts["By component"], len(printed.reader.pages) + 1) == wanted
 
 
-def test_every_word_is_printed(printed: Printed) -> None:
+def test_every_word_is_printed(printed: Booklet) -> None:
     """No word of an opening is lost on its pages."""
-    for opening in printed.book.openings:
+    for opening in printed.openings:
         found = set(printed.text_of(printed.pages_of(opening)).split())
         for text in parts_of(opening):
             assert set(text.split()) <= found, (opening.name, text)
@@ -160,29 +160,29 @@ def test_front_matter_is_printed(printed: Printed) -> None:
         assert bodies(caution.source) in everything
 
 
-def test_raw_where_it_is_raw_and_nowhere_else(printed: Printed) -> None:
+def test_raw_where_it_is_raw_and_nowhere_else(printed: Booklet) -> None:
     """The word RAW stands once at each raw pack and once in the box of the dish; on no page of another dish."""
-    for opening in printed.book.openings:
+    for opening in printed.openings:
         printed_words = re.findall(r"\bRAW\b", printed.text_of(printed.pages_of(opening)))
         assert len(printed_words) == sum(pack.raw for pack in opening.packs) + bool(opening.raw), opening.name
 
 
-def test_sachets_are_taken_out(printed: Printed) -> None:
+def test_sachets_are_taken_out(printed: Booklet) -> None:
     """Each pack with a sachet says so in full."""
-    for opening in printed.book.openings:
+    for opening in printed.openings:
         said = printed.text_of(printed.pages_of(opening)).count("TAKE OUT THE SACHET")
         assert said == sum(pack.sachet for pack in opening.packs), opening.name
 
 
-def test_nothing_under_nine_points(printed: Printed) -> None:
+def test_nothing_under_nine_points(printed: Booklet) -> None:
     """No text is smaller than 9 pt anywhere."""
     for page in printed.runs:
         assert all(run.size >= 9 - 0.01 for run in page), page
 
 
-def test_water_and_minutes_are_large_and_bold(printed: Printed) -> None:
+def test_water_and_minutes_are_large_and_bold(printed: Booklet) -> None:
     """Each figure of water and minutes, and each step's minute, is set at 14 pt bold or more; steps at 12 or more."""
-    for opening in printed.book.openings:
+    for opening in printed.openings:
         runs = [run for page in printed.pages_of(opening) for run in printed.runs[page - 1]]
         large = " ".join(run.text.strip() for run in runs if run.size >= 14 - 0.01 and run.font.endswith("-Bold"))
         large = " ".join(large.split())
@@ -193,14 +193,14 @@ def test_water_and_minutes_are_large_and_bold(printed: Printed) -> None:
             assert "".join(said(step.line).split()) in steps, opening.name
 
 
-def test_one_ink(printed: Printed) -> None:
+def test_one_ink(printed: Booklet) -> None:
     """Nothing is set in grey or colour, which a red lamp or a copier would lose."""
     colours = {colour for _, colour in reading.inks(printed.reader)}
     assert colours
     assert all(set(colour) == {0.0} for colour in colours)
 
 
-def test_nothing_near_the_edge(printed: Printed) -> None:
+def test_nothing_near_the_edge(printed: Booklet) -> None:
     """Every word stands at least 6.35 mm inside the page, so that no printer cuts it off."""
     least = 6.35 * PT_PER_MM - 0.01
     width, height = printed.size.width_mm * PT_PER_MM, printed.size.height_mm * PT_PER_MM
@@ -212,7 +212,7 @@ def test_nothing_near_the_edge(printed: Printed) -> None:
             assert word.bottom - 2 <= height - least, (number, word)
 
 
-def test_no_word_lies_on_another(printed: Printed) -> None:
+def test_no_word_lies_on_another(printed: Booklet) -> None:
     """No two words of a page overlap: nothing runs out of its column or into the footer."""
     for number, page in enumerate(printed.words, 1):
         for place, word in enumerate(page):
@@ -220,7 +220,7 @@ def test_no_word_lies_on_another(printed: Printed) -> None:
                 assert not reading.overlap(word, other), (number, word, other)
 
 
-def test_footer_has_title_edition_and_number(printed: Printed) -> None:
+def test_footer_has_title_edition_and_number(printed: Booklet) -> None:
     """From page 2 on a page bears its number, large, at the outer corner, and title and edition unless it goes on."""
     middle = printed.size.width_mm * PT_PER_MM / 2
     for number, page in enumerate(printed.words, 1):
@@ -229,13 +229,13 @@ def test_footer_has_title_edition_and_number(printed: Printed) -> None:
             assert foot == []
             continue
         text = " ".join(word.text for word in foot)
-        assert "The Skerry Book · 7f3a9c" in text or "Goes on overleaf" in text
+        assert f"{printed.title} · 7f3a9c" in text or "Goes on overleaf" in text
         (own,) = [word for word in foot if word.text == str(number)]
         assert (own.left < middle) == (number % 2 == 0)
         assert any(run.text.strip() == str(number) and run.size >= 12 for run in printed.runs[number - 1])
 
 
-def test_fonts_are_ours_and_embedded(printed: Printed) -> None:
+def test_fonts_are_ours_and_embedded(printed: Booklet) -> None:
     """Four fonts, all embedded, none from the machine it was printed on."""
     assert sorted(reading.fonts(printed.plain)) == [
         ("Booklet-Sans", True), ("Booklet-Sans-Bold", True), ("Booklet-Serif", True), ("Booklet-Serif-Bold", True),

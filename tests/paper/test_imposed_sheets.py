@@ -6,13 +6,13 @@ import pytest
 from pypdf import PdfReader
 from pypdf.generic import DictionaryObject
 from tests.paper import reading
-from tests.paper.conftest import Printed
+from tests.paper.conftest import Booklet
 from tests.paper.reading import PT_PER_MM, Word
 
 from packlarder.publish.imposition import cut_and_stack
 
 
-def quarter(sheet: list[Word], printed: Printed, row: int, half: int) -> list[Word]:
+def quarter(sheet: list[Word], printed: Booklet, row: int, half: int) -> list[Word]:
     """Give the words of one page of a sheet: `row` from the top, `half` 0 left, 1 right, in the page's own places."""
     width, height = printed.size.width_mm * PT_PER_MM, printed.bed.band_mm * PT_PER_MM
     middle = printed.bed.width_mm * PT_PER_MM / 2
@@ -29,7 +29,7 @@ def text(words: list[Word]) -> list[str]:
     return [word.text for word in sorted(words, key=lambda word: (round(word.bottom), word.left))]
 
 
-def test_sheets_have_their_size_and_number(printed: Printed) -> None:
+def test_sheets_have_their_size_and_number(printed: Booklet) -> None:
     """Each leaf of four pages has a front and a back; the sheets are of the paper's size."""
     pages = PdfReader(printed.imposed).pages
     assert len(pages) == 2 * len(printed.reader.pages) // (4 * printed.bed.rows)
@@ -38,7 +38,7 @@ def test_sheets_have_their_size_and_number(printed: Printed) -> None:
         assert (float(page.mediabox.width), float(page.mediabox.height)) == pytest.approx(wanted, abs=0.01)
 
 
-def test_every_page_lies_where_the_formula_says(printed: Printed) -> None:
+def test_every_page_lies_where_the_formula_says(printed: Booklet) -> None:
     """Read back from the sheets, each quarter holds the words of the page that belongs there, and those only."""
     sheets = reading.words(printed.imposed)
     planned = cut_and_stack(len(printed.words), printed.bed.rows)
@@ -49,7 +49,7 @@ def test_every_page_lies_where_the_formula_says(printed: Printed) -> None:
                 assert sorted(text(found)) == sorted(word.text for word in printed.words[spread[half] - 1])
 
 
-def test_inner_leaves_move_towards_the_fold(printed: Printed) -> None:
+def test_inner_leaves_move_towards_the_fold(printed: Booklet) -> None:
     """The innermost leaf's number stands nearer the fold than in the plain file: by 0.1 mm a leaf around it."""
     sheets = reading.words(printed.imposed)
     planned = cut_and_stack(len(printed.words), printed.bed.rows)
@@ -66,7 +66,7 @@ def test_inner_leaves_move_towards_the_fold(printed: Printed) -> None:
     assert innermost.depth == len(printed.words) // 4 - 1
 
 
-def test_fonts_stay_embedded(printed: Printed) -> None:
+def test_fonts_stay_embedded(printed: Booklet) -> None:
     """Imposing keeps the fonts and draws no page as a picture."""
     assert sorted(reading.fonts(printed.imposed)) == sorted(reading.fonts(printed.plain))
     for page in PdfReader(printed.imposed).pages:
@@ -75,7 +75,7 @@ def test_fonts_stay_embedded(printed: Printed) -> None:
         assert {reading.inside(form, "/Subtype") for form in forms.values()} == {"/Form"}
 
 
-def test_marks_to_cut_fold_and_staple(printed: Printed) -> None:
+def test_marks_to_cut_fold_and_staple(printed: Booklet) -> None:
     """A front has two fold ticks a row and a dashed cut between rows; the first has two marks for staples more."""
     pages = PdfReader(printed.imposed).pages
     counts = [reading.drawing(page).count(b" l S") for page in pages]

@@ -2,7 +2,7 @@
 
 Its meals are worked out by the real sums; packs, water, fuel, clock and stores are made by hand, so that every kind of
 line of a booklet is there: what is inside a pack, a tub, food from the bag, a jar that does not hold enough, treated
-water, the sea, a flame that is shared, a soak on the evening before.
+water, sea and lake, a flame that is shared, a dish that stands ready.
 """
 
 from collections.abc import Iterator
@@ -55,7 +55,7 @@ on the move:
   - raisins: 25 g each
   - almonds: 20 g each
 spare day:
-  - supper: squash stew in the cosy
+  - supper: cod chowder
 stops:
   - place: Gull skerry
     day: 1
@@ -68,10 +68,11 @@ stops:
     day: 2
     fills: to be treated
     treated by: filter and chlorine
-    other water: sea
+    other water: lake
     meals:
       - lunch: crispbread board
       - supper: lentil rice from the heater
+      - supper: chicken and pea rice
       - drink: cocoa
 notes: The key of the boathouse hangs behind the stove.
 """
@@ -177,7 +178,7 @@ def _journey(planned: PlannedTrip, packs: tuple[TripPack, ...]) -> Journey:
         legs=legs,
         stops=(
             StopWater(stop=0, meals=home, on_the_spot=False, from_other=OtherWater.SEA, from_other_ml=0),
-            StopWater(stop=1, meals=spot, on_the_spot=True, from_other=OtherWater.SEA, from_other_ml=600),
+            StopWater(stop=1, meals=spot, on_the_spot=True, from_other=OtherWater.LAKE, from_other_ml=600),
         ),
         fuels=(_fuel(),),
         clock=tuple(_clock(meal) for meal in planned.meals),
@@ -224,7 +225,7 @@ def _fuel() -> Fuel:
 
 
 def _clock(meal: TripMeal) -> MealClock:
-    """Let eggs and ham wait a quarter of an hour; soaks begin with their steps, those of noodles the evening before."""
+    """Let eggs and ham wait a quarter of an hour for a flame that noodles had before; soaks begin with their steps."""
     waits_min = 15 if meal.dish == "eggs-and-ham" else 0
     ready_at = meal.eat_at - timedelta(minutes=waits_min)
     start_at = ready_at - timedelta(minutes=meal.sums.clock.minutes)

@@ -37,7 +37,7 @@ def _alike(one: TripMeal, other: TripMeal, trip: TripSums) -> bool:
     return (
         (one.dish, one.eaters, one.portions, one.spare) == (other.dish, other.eaters, other.portions, other.spare)
         and one.settled == other.settled
-        and _heater_water(one, trip) == _heater_water(other, trip)
+        and (_heater_water(one, trip) == _heater_water(other, trip) or not any(step.heater for step in one.plan.steps))
         and not any(pack.bought_at is not None for meal in (one, other) for pack in packs_of(meal, trip))
     )
 

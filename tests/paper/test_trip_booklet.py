@@ -1,0 +1,202 @@
+"""The booklet of a trip, read back from its PDF: all that the field booklet must hold, and what only a trip has."""
+
+import re
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+import pytest
+from tests.paper import reading, test_booklet, test_imposed_sheets
+from tests.paper.conftest import Booklet
+from tests.sheets import trip_sample
+
+from packlarder.faults import Severity
+from packlarder.publish.sizes import bed, page_size
+from packlarder.publish.trip_paper import build_trip_booklets
+from packlarder.sheets.trip_field import trip_book
+from packlarder.sheets.trip_field_sheet import TripBook
+
+EDITION = "7f3a9c"
+
+
+@dataclass(frozen=True, kw_only=True)
+class PrintedTrip(Booklet):
+    """The booklet of the sample trip as printed."""
+
+    book: TripBook
+
+    def chapter(self, title: str) -> str:
+        """Give the words of a chapter row by row, from its title in the outline to the next title."""
+        pages = sorted(self.starts.values())
+        start = self.starts[title]
+        end = next(page for page in (*pages, len(self.words) + 1) if page > start)
+        return " ".join(row for page in range(start, end) for row in reading.rows(self.words[page - 1]))
+
+
+def print_trip(size: str, theme: Path, out: Path) -> PrintedTrip:
+    """Print the sample trip in one size."""
+    household = trip_sample.book().book.household
+    book = trip_book(trip_sample.checked_trip(), household, edition=EDITION, on=trip_sample.ON)
+    faults = build_trip_booklets(book, sizes=(size,), theme=theme, out=out)
+    page = page_size(size)
+    assert page is not None
+    return PrintedTrip(
+        book=book,
+        openings=book.openings,
+        name=f"trip-{book.id}",
+        title=book.name,
+        size=page,
+        bed=bed(page),
+        out=out,
+        faults=faults,
+    )
+
+
+@pytest.fixture(scope="module", params=["a6", "quarter-letter"])
+def trip(request: pytest.FixtureRequest, checkout: Path, tmp_path_factory: pytest.TempPathFactory) -> PrintedTrip:
+    """Give the sample trip, printed in each of the first two sizes."""
+    return print_trip(request.param, checkout / "theme", tmp_path_factory.mktemp("trip"))
+
+
+@pytest.mark.parametrize(
+    "holds",
+    [
+        test_booklet.test_page_size_and_number,
+        test_booklet.test_nothing_under_nine_points,
+        test_booklet.test_water_and_minutes_are_large_and_bold,
+        test_booklet.test_one_ink,
+        test_booklet.test_nothing_near_the_edge,
+        test_booklet.test_no_word_lies_on_another,
+        test_booklet.test_footer_has_title_edition_and_number,
+        test_booklet.test_fonts_are_ours_and_embedded,
+        test_booklet.test_every_word_is_printed,
+        test_booklet.test_in_hand_on_the_left_to_do_on_the_right,
+        test_imposed_sheets.test_sheets_have_their_size_and_number,
+        test_imposed_sheets.test_every_page_lies_where_the_formula_says,
+    ],
+)
+def test_holds_what_every_booklet_holds(trip: PrintedTrip, holds: Callable[[Booklet], None]) -> None:
+    """Sizes, edges, type, ink, fonts, footer, every word of each opening, imposed sheets: as in the field booklet."""
+    holds(trip)
+
+
+def test_each_dish_takes_exactly_one_opening_from_a_left_page(trip: PrintedTrip) -> None:
+    """Nothing was said of the booklet, and each dish starts on an even page and takes two."""
+    assert trip.faults == ()
+    for opening in trip.openings:
+        pages = trip.pages_of(opening)
+        assert (pages.start % 2, len(pages)) == (0, 2), opening.name
+
+
+def test_the_outline_leads_to_every_chapter_and_dish(trip: PrintedTrip) -> None:
+    """Front, menu, water and fuel, lists, each dish once in the order of days, safety, lines to write on."""
+    assert [title for title, _ in reading.outline(trip.reader)] == [
+        "Two days among the skerries", "Menu", "Water and fuel", "Packing list", "Filling the packs", "Kit",
+        *(opening.name for opening in trip.openings), "Safety", "To write on",
+    ]  # fmt: skip  # in their order
+
+
+def test_the_front_says_who_goes_and_what_they_must_not_eat(trip: PrintedTrip) -> None:
+    """Name, dates, people, what they avoid, edition, how to use and how to print it, and where each chapter begins."""
+    front = trip.text_of(range(1, 2))
+    told = ("Saturday 26 June to Sunday 27 June 2027", "Tove: no tree nuts, peanut", EDITION, "actual size")
+    assert_all(front, (*told, *trip.book.how_to_use))
+    for name in ("Menu", "Water and fuel", "Packing list", "Filling the packs", "Kit", "Safety", "To write on"):
+        assert f"{name} {trip.starts[name]}" in front
+
+
+def test_the_menu_lies_open_at_once_and_names_the_real_pages(trip: PrintedTrip) -> None:
+    """It starts on a left page and ends on the next at most; each dish stands there with its times and its page."""
+    start = trip.starts["Menu"]
+    assert start % 2 == 0
+    assert trip.starts["Water and fuel"] <= start + 2
+    menu = trip.chapter("Menu")
+    pages = {opening.id: trip.starts[opening.name] for opening in trip.openings}
+    for day in trip.book.menu:
+        assert day.heading in menu
+        for line in day.lines:
+            assert_all(menu, line.dish.split())
+            if line.opening:
+                assert_all(menu, (f"{line.begins} {line.eaten} {pages[line.opening]}",))
+
+
+def test_water_and_fuel_stand_on_their_card(trip: PrintedTrip) -> None:
+    """Of each leg what is filled, in large type, its pieces, treatment, wait, what is lacking; of fuel each stop."""
+    card = trip.chapter("Water and fuel")
+    for leg in trip.book.legs:
+        assert_all(card, (leg.heading, leg.fill, leg.short, *leg.notes))
+        assert_all(card, (f"{one.label} {one.figure}" for one in leg.made_of))
+    for fuel in trip.book.fuels:
+        assert_all(card, (fuel.heading, fuel.need, *fuel.taken))
+        assert_all(card, (f"{one.label} {one.figure}" for one in fuel.stops))
+    large = [run.text for run in trip.runs[trip.starts["Water and fuel"] - 1] if run.size >= 14 - 0.01]
+    assert all(any(leg.fill in text for text in large) for leg in trip.book.legs[:1])
+
+
+def test_lists_have_every_pack_jar_and_thing_with_a_box(trip: PrintedTrip) -> None:
+    """Each pack with mark, weight, bearer and RAW; each jar with what is taken; each thing of the kit."""
+    packing, filling, kit = (trip.chapter(name) for name in ("Packing list", "Filling the packs", "Kit"))
+    packs = [pack for day in trip.book.packing for pack in day.packs]
+    assert len(re.findall(r"\bRAW\b", packing)) == sum(pack.raw for pack in packs) == 1
+    for pack in packs:
+        assert_all(packing, (pack.mark, pack.weight, pack.bearer, *pack.called.split()))
+    for fill in trip.book.fills:
+        assert_all(filling, (fill.component, *(f"{one.label} {one.figure}" for one in fill.into)))
+        assert_all(filling, (text for jar in fill.jars for text in (jar.weight, *jar.mark.split("/")[:1])))
+    assert_all(kit, (thing.what for thing in trip.book.kit))
+    boxes = sum(reading.boxes(page) for page in trip.reader.pages)
+    jars = sum(len(fill.jars) + len(fill.into) for fill in trip.book.fills)
+    assert boxes >= len(packs) + jars + len(trip.book.kit)
+
+
+def test_nothing_is_left_to_be_worked_out_at_camp(trip: PrintedTrip) -> None:
+    """On each opening: who, portions, place; begin, each soak, ready and eat as times of day; each step's time."""
+    for opening in trip.openings:
+        text = trip.text_of(trip.pages_of(opening))
+        assert opening.for_whom in text
+        assert_all(text, opening.soaks)
+        for meal in opening.meals:
+            assert_all(text, (meal.begins, *meal.soaks, meal.ready, meal.eaten, *meal.where.split(), meal.note))
+        large = "".join(run.text for page in trip.pages_of(opening) for run in trip.runs[page - 1] if run.size >= 13.99)
+        assert all(time in large for meal in opening.meals for time in (meal.begins, *meal.soaks, meal.eaten))
+        assert_all(text, (step.at for step in opening.steps))
+        assert_all(text, (mark for pack in opening.packs for mark in pack.marks))
+
+
+def test_raw_and_sachets_stand_at_their_packs(trip: PrintedTrip) -> None:
+    """On the left page RAW stands once at each raw pack and once in the box; each sachet is told at its pack."""
+    for opening in trip.openings:
+        start = trip.pages_of(opening).start
+        left = trip.text_of(range(start, start + 1))
+        assert len(re.findall(r"\bRAW\b", left)) == sum(pack.raw for pack in opening.packs) + bool(opening.raw)
+        assert left.count("TAKE OUT THE SACHET") == sum(pack.sachet for pack in opening.packs)
+    assert any(pack.sachet for opening in trip.openings for pack in opening.packs)
+
+
+def test_the_safety_card_names_raw_dishes_and_who_avoids_what(trip: PrintedTrip) -> None:
+    """RAW with the page of its dish, Tove's nuts, and every general caution of the field booklet once."""
+    card = trip.chapter("Safety")
+    for one in trip.book.safety.raw:
+        (page,) = {trip.starts[opening.name] for opening in trip.openings if opening.id == one.opening}
+        assert f"{one.name} {page} {one.says}" in card
+    assert "Tove: no tree nuts, peanut" in card
+    assert_all(card, (ref.says for one in trip.book.safety.people for ref in one.dishes))
+    assert_all(card, (caution.text for caution in trip.book.safety.general))
+
+
+def test_a_dish_that_takes_two_openings_is_told_of_the_trip(checkout: Path, tmp_path: Path) -> None:
+    """Three times the steps of the noodles overrun their page: a warning at the trip's file."""
+    household = trip_sample.book().book.household
+    book = trip_book(trip_sample.checked_trip(), household, edition=EDITION, on=trip_sample.ON)
+    long = next(replace(one, steps=3 * one.steps) for one in book.openings if one.name == "Beef and leek noodles")
+    short = replace(book, openings=(long,), menu=(), safety=replace(book.safety, raw=(), people=()))
+    (fault,) = build_trip_booklets(short, sizes=("a6",), theme=checkout / "theme", out=tmp_path)
+    assert (fault.code, fault.severity) == ("long-dish", Severity.WARNING)
+    assert fault.place.file == "trips/two-skerries.yaml"
+
+
+def assert_all(text: str, wanted: Iterable[str]) -> None:
+    """Find every text, however its lines break; "" is nothing to look for."""
+    found = "".join(text.split())
+    for one in wanted:
+        assert "".join(one.split()) in found, one

@@ -1,0 +1,176 @@
+"""The booklet of a trip as a sheet: times worked by hand, marks, sums that add up, who must not eat what."""
+
+from dataclasses import replace
+from datetime import timedelta
+from functools import cache
+
+import pytest
+from tests.sheets import trip_sample
+
+from packlarder.measure import Dimension, Quantity, parse
+from packlarder.reckon.trip.records import TripMeal, TripPack
+from packlarder.sheets.field_sheet import FieldOpening
+from packlarder.sheets.printed import System
+from packlarder.sheets.trip_cards import leg_cards
+from packlarder.sheets.trip_dish import served_alike
+from packlarder.sheets.trip_field import trip_book
+from packlarder.sheets.trip_field_sheet import TripBook
+from packlarder.sheets.trip_opening import trip_opening
+
+HOUSEHOLD = trip_sample.book().book.household
+TRIP = trip_sample.trip()
+
+
+@cache
+def made() -> TripBook:
+    """Build the booklet of the sample trip."""
+    return trip_book(trip_sample.checked_trip(), HOUSEHOLD, edition="0", on=trip_sample.ON)
+
+
+def opening(name: str) -> FieldOpening:
+    """Give the opening of a dish."""
+    return next(one for one in made().openings if one.name == name)
+
+
+def size(text: str) -> float:
+    """Read a printed amount in its base unit."""
+    found = parse(text.replace("\u00a0", " ").replace("\u202f", " "), (Dimension.WEIGHT, Dimension.VOLUME))
+    assert isinstance(found, Quantity), text
+    return found.base
+
+
+def meal(dish: str) -> TripMeal:
+    """Give the first meal of a dish."""
+    return next(one for one in TRIP.meals if one.dish == dish)
+
+
+def test_times_of_day_are_those_of_the_clock() -> None:
+    """Noodles take 39 min, so 18:30 - 39 min = 17:51; eggs wait 15 min: 7:30 - 15 = 7:15, and 23 min before it 6:52."""
+    (noodles,) = opening("Beef and leek noodles").meals
+    assert (noodles.begins, noodles.ready, noodles.eaten) == ("17:51", "", "18:30")
+    (eggs,) = opening("Eggs and ham").meals
+    assert (eggs.begins, eggs.ready, eggs.eaten) == ("6:52", "7:15", "7:30")
+    assert eggs.note == "The flame is free when beef and leek noodles is done."
+
+
+def test_each_step_stands_at_its_minute_after_the_first_move() -> None:
+    """The time of day beside a step is the first move and the minutes printed above it."""
+    for one in made().openings:
+        (known,) = {row.begins for row in one.meals}
+        hour, minute = map(int, known.split(":"))
+        for step in one.steps:
+            at = timedelta(hours=hour, minutes=minute + int(step.minute))
+            assert step.at == f"{at.seconds // 3600}:{at.seconds // 60 % 60:02}"
+
+
+def test_what_soaks_says_when_its_water_goes_on_which_pack() -> None:
+    """Ham soaks from the first move, 6:52; the egg is mixed when the cook is free, one minute later."""
+    eggs = opening("Eggs and ham")
+    assert eggs.soaks == ("water on 3.1", "water on 3.2")
+    assert eggs.meals[0].soaks == ("6:52", "6:53")
+
+
+def test_meals_alike_share_an_opening_that_names_them_all() -> None:
+    """The same board on two days for the same people stands once, with both days, places and marks."""
+    board = opening("Crispbread, smoked cheese and apple")
+    assert board.heading == "lunch, made 2 times"
+    assert [(one.called, one.where) for one in board.meals] == [
+        ("Day 1, Saturday", "Gull skerry"),
+        ("Day 2, Sunday", "The pilots' quay"),
+    ]
+    assert [(pack.number, pack.marks) for pack in board.packs] == [("1", ("1.1", "4.1")), ("2", ("1.2", "4.2"))]
+    lines = [line for day in made().menu for line in day.lines if line.opening == board.id]
+    assert [line.number for line in lines] == ["1", "4"]
+
+
+@pytest.mark.parametrize("change", ["portions", "eaters"])
+def test_other_portions_or_people_have_an_opening_of_their_own(change: str) -> None:
+    """The second board for fewer portions, or for other people, does not share the first one's."""
+    other = {"portions": 2.0, "eaters": ("Runa",)}[change]
+    meals = tuple(replace(one, **{change: other}) if one.number == 4 else one for one in TRIP.meals)
+    groups = [[one.number for one in group] for group in served_alike(replace(TRIP, meals=meals))]
+    assert [1] in groups
+    assert [4] in groups
+
+
+def test_ration_heaters_take_the_water_of_the_stop() -> None:
+    """The household usually takes sea water; the quay lies at a lake, and so says its dish."""
+    assert HOUSEHOLD.usual_conditions.heater_water.value == "sea"
+    labels = [figure.label for figure in opening("Lentil rice from the heater").figures]
+    assert "for ration heaters, from the lake" in labels
+
+
+def test_every_pack_is_led_to_by_its_mark() -> None:
+    """Each pack of the trip stands on an opening, inner ones and tubs too, or as food from the bag on the menu."""
+    told = {mark for one in made().openings for pack in one.packs for mark in (pack.marks or (pack.number,))}
+    bags = [line.dish for day in made().menu for line in day.lines if not line.opening]
+    for pack in TRIP.packs:
+        assert pack.mark in told or any(f"({pack.mark})" in dish for dish in bags), pack.mark
+    assert any(pack.is_inside for one in made().openings for pack in one.packs)
+
+
+def test_steps_and_cautions_name_packs_by_their_marks() -> None:
+    """Pack 3 of the rice is 6.3 wherever it is named: in its step, and where its sachet is told of."""
+    rice = opening("Chicken and pea rice")
+    assert any("pack 6.3" in "".join(span.text for span in step.line) for step in rice.steps)
+    assert any(caution.endswith("pack 6.3, Cooked rice.") for caution in rice.cautions)
+
+
+def test_portions_read_well_and_say_whose_they_are() -> None:
+    """1 + 1.2 + 1 + 0.6 = 3.8 portions."""
+    assert opening("Hot cocoa").for_whom == "3.8\u00a0portions: Runa, Eskil 1.2, Tove, Pim 0.6"
+
+
+@pytest.mark.parametrize("system", list(System))
+def test_the_water_of_a_leg_is_the_sum_of_its_pieces_as_printed(system: System) -> None:
+    """In litres and in fluid ounces; 1.89 + 0.62 + 1.04 + 0.13 + 0.02 = 3.70 L stand as one line of dishes."""
+    for card in leg_cards(TRIP, system):
+        unit = 1.0 if system is System.METRIC else size("1 fl oz")
+        assert sum(round(size(one.figure) / unit) for one in card.made_of) == round(size(card.fill) / unit)
+    assert leg_cards(TRIP, System.METRIC)[0].made_of[0].figure == "3.70\u00a0L"
+
+
+def test_fuel_stops_and_margin_are_what_is_needed() -> None:
+    """71 + 42 + 29 g and a margin of 29 g are 171 g; a part-used cartridge of 85 g and two whole ones are taken."""
+    (card,) = made().fuels
+    assert sum(size(one.figure) for one in card.stops) == size(card.need) == pytest.approx(171)
+    assert card.taken == ("part-used: 85\u00a0g", "new: 2\u00a0×\u00a0100\u00a0g")
+
+
+def test_packs_weigh_what_the_trip_weighs_and_jars_give_what_packs_take() -> None:
+    """Days add up to the trip's food; what is filled from jars or still to be got is what goes into packs."""
+    assert sum(size(day.weight) for day in made().packing) == pytest.approx(TRIP.grams)
+    for fill in made().fills:
+        assert sum(size(jar.weight) for jar in fill.jars) == pytest.approx(size(fill.need))
+        assert sum(size(one.figure) for one in fill.into) == pytest.approx(size(fill.need))
+
+
+def test_who_avoids_nuts_is_told_of_the_almonds() -> None:
+    """Tove avoids tree nuts and peanut: of all that comes along only the almonds concern her, which nobody cooks."""
+    (tove,) = made().safety.people
+    assert (tove.name, tove.avoids) == ("Tove", "tree nuts, peanut")
+    assert [(ref.name, ref.opening) for ref in tove.dishes] == [("Almonds", "")]
+    assert tove.dishes[0].says.startswith("contains almond")
+
+
+def test_raw_dishes_are_named_with_what_is_raw() -> None:
+    """Egg powder is the one thing along that must be cooked to be safe."""
+    (eggs,) = made().safety.raw
+    assert (eggs.name, eggs.says) == ("Eggs and ham", "Egg powder")
+
+
+def test_what_is_bought_on_the_way_stands_apart_from_its_pack() -> None:
+    """Of a pack of chicken with ghee only what comes from home is weighed; what is bought has a mark of its own."""
+    rice = meal("chicken-and-pea-rice")
+    first = next(pack for pack in TRIP.packs if pack.mark == f"{rice.number}.2")
+    home, bought = replace(first, items=first.items[:1]), _bought(first)
+    packs = tuple(one for pack in TRIP.packs for one in ((home, bought) if pack is first else (pack,)))
+    found = trip_opening((rice,), replace(TRIP, packs=packs), HOUSEHOLD, System.METRIC)
+    rows = {pack.number: pack for pack in found.packs}
+    assert rows[home.mark].holds == home.items[0].called
+    assert rows[bought.mark].holds.endswith(", bought at the pilots' quay")
+    assert size(rows[home.mark].weight) + size(rows[bought.mark].weight) == pytest.approx(first.grams)
+
+
+def _bought(pack: TripPack) -> TripPack:
+    return replace(pack, mark=f"{pack.mark}b", items=pack.items[1:], bought_at=1)

@@ -1,0 +1,66 @@
+"""The labels of a trip's packs: one for each that comes from home, with its mark, day, meal and bearer."""
+
+from dataclasses import replace
+
+from tests.sheets import trip_sample
+
+from packlarder.sheets.label_sheet import TripPackLabel
+from packlarder.sheets.trip_labels import trip_labels
+
+HOUSEHOLD = trip_sample.book().book.household
+TRIP = trip_sample.trip()
+MADE = trip_labels(TRIP, HOUSEHOLD, edition="0", title="Two days")
+
+
+def label(mark: str) -> TripPackLabel:
+    """Give the label of a pack."""
+    places = {pack.mark: place for place, pack in enumerate(TRIP.packs)}
+    return MADE.packs[places[mark]]
+
+
+def test_every_pack_has_a_label_with_its_mark_and_bearer() -> None:
+    """Labels stand in the order of packs; each begins with its mark, says when, and who carries it."""
+    assert len(MADE.packs) == len(TRIP.packs)
+    for pack, made in zip(TRIP.packs, MADE.packs, strict=True):
+        assert made.number.split(",")[0] == pack.mark
+        assert (made.bearer, made.raw) == (pack.bearer, pack.raw)
+        assert made.when
+        assert pack.mark in made.code_text
+
+
+def test_a_pack_says_when_it_is_opened_and_for_how_many() -> None:
+    """Noodles go into the pot 25 minutes after 17:51, at 18:16."""
+    noodles = label("2.2")
+    assert noodles.number == "2.2, pack 2 of 3"
+    assert noodles.when == "Day 1, Saturday 26 June, supper"
+    assert noodles.servings == "for 3.8\u00a0portions"
+    assert noodles.order == "open at 18:16"
+
+
+def test_water_names_packs_by_their_marks() -> None:
+    """Noodles and stock powder share one water: each label names the other's mark."""
+    assert label("2.2").water.endswith("together with pack 2.3")
+    assert label("2.3").water.endswith("together with pack 2.2")
+
+
+def test_inner_packs_and_sachets_are_told() -> None:
+    """A pack inside the chowder bag says so, and that of the rice says TAKE OUT THE SACHET."""
+    assert label("8.1.1").number == "8.1.1, inside 8.1"
+    assert label("6.3").take_out.startswith("TAKE OUT THE SACHET")
+    assert label("3.2").raw
+
+
+def test_food_from_the_bag_and_tubs_have_simple_labels() -> None:
+    """Day, contents with weights (25 g x 3.8 = 95 g of raisins), allergens; a tub sums up all its meals."""
+    bag = label("M1")
+    assert (bag.when, bag.holds[0], bag.contains) == ("Day 1, Saturday 26 June", "raisins 95\u00a0g", "almond")
+    tub = next(pack for pack in TRIP.packs if pack.mark.startswith("T") and len(pack.items) > 1)
+    assert label(tub.mark).when == "for the whole trip"
+    assert len(label(tub.mark).holds) == 1
+
+
+def test_what_is_bought_on_the_way_has_no_label() -> None:
+    """A pack that is bought at a stop is left out; the others keep theirs."""
+    bought = replace(TRIP.packs[0], bought_at=1)
+    made = trip_labels(replace(TRIP, packs=(bought, *TRIP.packs[1:])), HOUSEHOLD, edition="0", title="")
+    assert [one.number for one in made.packs] == [one.number for one in MADE.packs[1:]]
