@@ -19,10 +19,10 @@ from packlarder.reckon.drying import DRIED_AT_HOME
 from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.trip.pantry import Pantry
 
-OUR_BATCHES = "our batches: {factor:.2f} g bought for 1 g loaded, the median of {count}"
-TRIMMED_ONLY = (
-    "our batches: {factor:.2f} g trimmed for 1 g loaded, the median of {count}; what is trimmed away comes on top"
-)
+OUR_BATCHES = "{batches}: {factor:.2f} g bought for 1 g loaded"
+TRIMMED_ONLY = "{batches}: {factor:.2f} g trimmed for 1 g loaded; what is trimmed away comes on top"
+ONE_BATCH = "one of our batches"
+SEVERAL = "the median of {count} of our batches"
 COOKED = "meat cooked at home, taken as {share} of what was bought; bone and trimmings come on top"
 AS_LOADED = "as it is loaded; what is peeled, boned or cooked away comes on top"
 JUST_OVER = 1e-9
@@ -88,7 +88,7 @@ def _bought_per_loaded(component: ComponentSums, batches: Sequence[BatchSums]) -
     for stage, says in (("bought", OUR_BATCHES), ("trimmed", TRIMMED_ONLY)):
         weighed = [factor for batch in batches if (factor := _per_loaded(batch, stage)) is not None]
         if weighed:
-            return median(weighed), says.format(factor=median(weighed), count=len(weighed))
+            return median(weighed), says.format(factor=median(weighed), batches=_batches(len(weighed)))
     if _cooked_meat(component):
         share = COOKED_AT_HOME.value if COOKED_AT_HOME.low is None else COOKED_AT_HOME.low
         return 1 / share, COOKED.format(share=in_percent(share))
@@ -105,3 +105,7 @@ def _per_loaded(batch: BatchSums, stage: str) -> float | None:
 def _cooked_meat(component: ComponentSums) -> bool:
     one_food = component.model.was is not None
     return one_food and component.model.went_in is WentIn.COOKED and component.kind.rules.group is Group.MEAT
+
+
+def _batches(count: int) -> str:
+    return ONE_BATCH if count == 1 else SEVERAL.format(count=count)

@@ -58,7 +58,7 @@ def menu_of(trip: Trip, stops: Sequence[StopSums], place: Place) -> Menu:
     last_day = max([stop.model.day for stop in stops] + [line.day for line in lines])
     lines += [drink for day in range(1, last_day + 1) for drink in _drinks(trip, place, _on(lines, stops, day), day)]
     lines.sort(key=lambda line: (line.day, line.eat_at))
-    lines += _in_reserve(trip, place, last_day + 1)
+    lines += sorted(_in_reserve(trip, place, last_day + 1), key=lambda line: line.eat_at)
     return Menu(lines=tuple(lines), last_day=last_day, faults=tuple(faults))
 
 
