@@ -119,6 +119,7 @@ def _besides(sheet: BookSheet) -> dict[str, object]:
     """Give what the book's sheet holds besides what has files of its own; no photos."""
     left_out = {"dishes", "dish_links", "components", "spread", "field", "photos", "format", "downloads"}
     left_out |= {"larder", "run_index", "runs", "records"}
+    left_out |= {"trip_index", "trips", "trip_records", "trip_books", "trip_labels"}
     held = {one.name: getattr(sheet, one.name) for one in dataclasses.fields(sheet) if one.name not in left_out}
     ids = {"dishes": [one.id for one in sheet.dish_links], "components": [one.id for one in sheet.components]}
     return {**held, **ids}
