@@ -83,14 +83,14 @@ def test_meals_alike_share_an_opening_that_names_them_all() -> None:
     assert [line.number for line in lines] == ["1", "4"]
 
 
-@pytest.mark.parametrize("change", ["portions", "eaters"])
-def test_other_portions_or_people_have_an_opening_of_their_own(change: str) -> None:
+def test_other_portions_or_people_have_an_opening_of_their_own() -> None:
     """The second board for fewer portions, or for other people, does not share the first one's."""
-    other = {"portions": 2.0, "eaters": ("Runa",)}[change]
-    meals = tuple(replace(one, **{change: other}) if one.number == 4 else one for one in TRIP.meals)
-    groups = [[one.number for one in group] for group in served_alike(replace(TRIP, meals=meals))]
-    assert [1] in groups
-    assert [4] in groups
+    board = TRIP.by_number[4]
+    for other in (replace(board, portions=2.0), replace(board, eaters=("Runa",))):
+        meals = tuple(other if one is board else one for one in TRIP.meals)
+        groups = [[one.number for one in group] for group in served_alike(replace(TRIP, meals=meals))]
+        assert [1] in groups
+        assert [4] in groups
 
 
 def test_ration_heaters_take_the_water_of_the_stop() -> None:
