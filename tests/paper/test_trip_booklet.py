@@ -153,7 +153,7 @@ def test_nothing_is_left_to_be_worked_out_at_camp(trip: PrintedTrip) -> None:
     """On each opening: who, portions, place; begin, each soak, ready and eat as times of day; each step's time."""
     for opening in trip.openings:
         text = trip.text_of(trip.pages_of(opening))
-        assert opening.for_whom in text
+        assert_all(text, (opening.for_whom,))
         assert_all(text, opening.soaks)
         for meal in opening.meals:
             assert_all(text, (meal.begins, *meal.soaks, meal.ready, meal.eaten, *meal.where.split(), meal.note))
