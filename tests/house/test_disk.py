@@ -52,7 +52,7 @@ def test_only_what_belongs_to_a_book_is_read(tmp_path: Path) -> None:
             "attic/old.txt": b"no",
             "batches/2027-01.yaml": b"8",
             "draws/2027-02.yaml": b"9",
-            "trips/islands.yaml": b"no",
+            "trips/islands.yaml": b"10",
             "other-book/book.yaml": b"no",
             "other-book/more.yaml": b"no",
             "dishes/README.md": b"no",
@@ -69,6 +69,7 @@ def test_only_what_belongs_to_a_book_is_read(tmp_path: Path) -> None:
         ("dishes/c.yml", b"5"),
         ("batches/2027-01.yaml", b"8"),
         ("draws/2027-02.yaml", b"9"),
+        ("trips/islands.yaml", b"10"),
         ("pages/d.md", b"6"),
     ]
     assert read.photos == {"e.jpg": b"7"}
@@ -132,13 +133,13 @@ def test_a_folder_in_a_folder_is_pointed_out(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("path", "told", "way_out"),
     [
-        ("dish/soup.yaml", "dish", "did you mean dishes/? a book has components/, dishes/, batches/, draws/, pages/"),
+        ("dish/soup.yaml", "dish", "did you mean dishes/? a book has components/, dishes/, batches/, draws/, trips/, pages/"),
         (
             "Dishes/soup.yaml",
             "Dishes",
-            "did you mean dishes/? a book has components/, dishes/, batches/, draws/, pages/",
+            "did you mean dishes/? a book has components/, dishes/, batches/, draws/, trips/, pages/",
         ),
-        ("attic/soup.YML", "attic", "a book has components/, dishes/, batches/, draws/, pages/"),
+        ("attic/soup.YML", "attic", "a book has components/, dishes/, batches/, draws/, trips/, pages/"),
         ("soup.yaml", "soup.yaml", "dishes live in dishes/, components in components/"),
         ("dishes/soup.txt", "dishes/soup.txt", "call it soup.yaml, or move it out of dishes/"),
         ("dishes/soup.yaml.txt", "dishes/soup.yaml.txt", "call it soup.yaml, or move it out of dishes/"),

@@ -84,7 +84,8 @@ What was wrong is undone by taking the file away.""",
 learnt as a change to a dish, and mark the trip gone. Without --write it only
 shows what it would do.""",
         f"""Examples: {PROGRAM} home weekend-at-the-lake
-          {PROGRAM} home weekend-at-the-lake --not-taken 2026-09-12-carrots/a2
+          {PROGRAM} home weekend-at-the-lake
+                 --not-taken 2026-09-12-carrots/a2
                  --left "black beans: 40 g, too much for two"
                  --learnt "beans and rice: black beans: 80 g -> 60 g, too much"
                  --write

@@ -86,7 +86,7 @@ def _check_order(
 ) -> _Left:
     """Tell of meals that lie before those of the stops above, or after the day on which the next is reached.
 
-    `left` is the last meal of the stops above; the last so far is handed back.
+    `left` is the last meal of the stops above; the last so far is handed back, one that is told of already left out.
     """
     told = [line for line in lines if line.meal in OF_THE_DAY]
     if told and _told_by(told[0]) < left:
@@ -95,6 +95,7 @@ def _check_order(
     if lines and later and later[0].model.day < lines[-1].day:
         after = later[0].model
         faults.append(slips.comes_after(lines[-1].place, lines[-1].day, after.place, after.day))
+        return left
     return _told_by(told[-1]) if told else left
 
 
