@@ -48,7 +48,11 @@ def test_a_trip_is_not_written_over(shell: Shell) -> None:
     assert (ended, out) == (2, "")
     assert err.startswith('packlarder: "round-the-cape" is there already: ')
     assert shell("new trip ?!")[0] == 2
-    assert shell("new trip") == (2, "", f"packlarder: NAME is missing. `{texts.PROGRAM} new --help` says what it takes.\n")
+    assert shell("new trip") == (
+        2,
+        "",
+        f"packlarder: NAME is missing. `{texts.PROGRAM} new --help` says what it takes.\n",
+    )
     assert shell.files() == before
 
 

@@ -130,16 +130,23 @@ def test_a_folder_in_a_folder_is_pointed_out(tmp_path: Path) -> None:
     assert codes(tmp_path) == [("dishes/soups", "stray-folder")]
 
 
+FOLDERS = "a book has components/, dishes/, batches/, draws/, trips/, pages/"
+
+
 @pytest.mark.parametrize(
     ("path", "told", "way_out"),
     [
-        ("dish/soup.yaml", "dish", "did you mean dishes/? a book has components/, dishes/, batches/, draws/, trips/, pages/"),
+        (
+            "dish/soup.yaml",
+            "dish",
+            f"did you mean dishes/? {FOLDERS}",
+        ),
         (
             "Dishes/soup.yaml",
             "Dishes",
-            "did you mean dishes/? a book has components/, dishes/, batches/, draws/, trips/, pages/",
+            f"did you mean dishes/? {FOLDERS}",
         ),
-        ("attic/soup.YML", "attic", "a book has components/, dishes/, batches/, draws/, trips/, pages/"),
+        ("attic/soup.YML", "attic", FOLDERS),
         ("soup.yaml", "soup.yaml", "dishes live in dishes/, components in components/"),
         ("dishes/soup.txt", "dishes/soup.txt", "call it soup.yaml, or move it out of dishes/"),
         ("dishes/soup.yaml.txt", "dishes/soup.yaml.txt", "call it soup.yaml, or move it out of dishes/"),
