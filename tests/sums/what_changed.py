@@ -1,8 +1,8 @@
 """Tells in which fields two trips differ, by names that people can read: `meals[2].sums.water`, `packs[1.1].items`.
 
 What is written in the book is not compared, for that is what a test changes; nor what is behind a component, which is
-known by its id. In a row each thing goes by what it is known by: a meal by its number, a pack by its mark, a fill by its
-component. Things that are the same in another order are told by the name of their row.
+known by its id. In a row each thing goes by what it is known by: a meal by its number, a pack by its mark, a fill by
+its component. Things that are the same in another order are told by the name of their row.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
