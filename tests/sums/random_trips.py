@@ -5,20 +5,14 @@ from tests.sums.store_of import EGG, RICE, run_of
 from tests.sums.trip_of import DISHES, Travelled, dish_text, trip_of
 
 MORE_DISHES = {
-    "salad": dish_text(
-        "rice: 80 g each",
-        "pasta: 50 g",
-        "milk powder: 10 g",
-        steps="moisten: rice; {stir in: [rice, pasta, milk powder]}",
-        packs=("[rice, [pasta]]", "[milk powder]"),
-    ),
     "heated": dish_text(
         "rice: 50 g each", steps="{moisten: rice, with: 200 mL cold water}; {warm: rice, on: ration heater}"
     ),
     "fried-beef": dish_text(
         "beef: 50 g each",
         "salt: {take: 1 g, fixed: yes}",
-        steps="soak: beef; drain: away; {fry: [beef, salt], for: 5 min, to: 74 °C}",
+        "oil: 5 mL",
+        steps="soak: beef; drain: away; {fry: [beef, salt, oil], for: 5 min, to: 74 °C}",
     ),
     "milk": dish_text("milk powder: 20 g each", steps="mix: milk powder", meal="drink"),
 }

@@ -1,20 +1,11 @@
 """The packs of a trip: by meal, tubs for the whole of it, food on the move, bearers; what is bought on the way."""
 
-from tests.sums.store_of import EGG, RICE, run_of
 from tests.sums.trip_of import Travelled, dish_text, one_stop, trip_of
 
 from packlarder.reckon.trip.records import TripPack
 
-RUNS = (run_of(EGG), run_of(RICE))
 FOOD_BY_THE_BAG = "on the move: [milk powder: 30 g each, raisins: 20 g]"
 TWO_TUBS = one_stop("supper: stew", "breakfast: omelette", "supper: stew")
-SALAD = dish_text(
-    "rice: 80 g each",
-    "pasta: 50 g",
-    "milk powder: 10 g",
-    steps="moisten: rice; {stir in: [rice, pasta, milk powder]}",
-    packs=("[rice, [pasta]]", "[milk powder]"),
-)
 
 
 def marks(found: Travelled) -> list[str]:
@@ -25,11 +16,6 @@ def marks(found: Travelled) -> list[str]:
 def held(pack: TripPack) -> dict[str, float]:
     """Give what a pack holds of its own."""
     return {item.called: item.grams for item in pack.items}
-
-
-def in_all(found: Travelled) -> float:
-    """Give what all meals and all food on the move weigh, as printed."""
-    return sum(meal.sums.weight_g for meal in found.trip.meals) + sum(one.dry_g for one in found.trip.on_the_move)
 
 
 def test_a_pack_for_each_of_a_dish() -> None:
@@ -55,7 +41,7 @@ def test_a_tub_serves_the_whole_trip() -> None:
 
 def test_a_pack_inside_a_pack() -> None:
     """What lies in another pack is told by it, and goes with its bearer."""
-    found = trip_of(one_stop("supper: salad"), dishes={"salad": SALAD})
+    found = trip_of(one_stop("supper: salad"))
     assert [(pack.mark, pack.inside) for pack in found.trip.packs] == [("1.1", ""), ("1.1.1", "1.1"), ("1.2", "")]
     assert held(found.pack("1.1")) == {"Rice": 160}
     assert held(found.pack("1.1.1")) == {"Pasta": 50}
@@ -160,7 +146,7 @@ def test_the_heaviest_pack_goes_to_whoever_carries_least() -> None:
 
 def test_inner_packs_weigh_with_their_outer_one() -> None:
     """160 g and the pack of 50 g in it are more than 200 g of pasta: Ada takes the 210 g."""
-    found = trip_of(one_stop("supper: salad", "sweet: pasta"), dishes={"salad": SALAD})
+    found = trip_of(one_stop("supper: salad", "sweet: pasta"))
     assert [(pack.mark, pack.bearer) for pack in found.trip.packs] == [
         ("1.1", "Ada"),
         ("1.1.1", "Ada"),

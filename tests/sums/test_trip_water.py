@@ -219,4 +219,4 @@ def test_the_heaviest_leg() -> None:
 def test_the_dates_are_those_of_the_trip() -> None:
     """A trip of the tests begins on 26 June 2027, and its fourth day is the 29th."""
     trip = journey_of(TWO_FILLS)
-    assert (trip.planned.stops[2].on, trip.planned.ends) == (date(2027, 6, 29), date(2027, 6, 29))
+    assert (trip.trip.stops[2].on, trip.trip.ends) == (date(2027, 6, 29), date(2027, 6, 29))
