@@ -154,6 +154,7 @@ def test_every_drop_is_counted_once(found: Travelled) -> None:
         assert leg.carry_ml % 100 == 0
         assert rest * (1 + margin) <= leg.carry_ml + 1e-6 < rest * (1 + margin) + 100
         assert min(leg.water) >= 0
+        assert leg.treated_ml == (0 if leg.treated_by is None else leg.carry_ml)
     served_by = [stop for leg in trip.journey.legs for stop in leg.stops]
     served_by += [stop.stop for stop in trip.journey.stops if stop.on_the_spot]
     assert sorted(served_by) == [stop.index for stop in trip.stops]
