@@ -42,8 +42,8 @@ def test_units_switch_in_pictures_and_what_they_say(open_page: Open) -> None:
     page.locator("[data-in=us]").click()
     switched = page.evaluate("[...document.querySelectorAll('[data-f]')].map(e => e.textContent)")
     assert not [text for text in switched if text.endswith(("\u00a0g", "\u00a0L", "\u00a0mL", "\u00a0kg"))]
-    assert bare(page.locator("#leg-3-says").text_content()).startswith("33 qt 25 fl oz in all")
-    assert bare(page.locator(".columns .above tspan").first.text_content()) == "11.9 lb"
+    assert bare(page.locator("#leg-3-says").text_content()).startswith("35 qt 15 fl oz in all")
+    assert bare(page.locator(".columns .above tspan").first.text_content()) == "12.0 lb"
     page.locator("[data-in=metric]").click()
     assert page.locator("main").text_content() == before
 
