@@ -4,7 +4,8 @@ import chemicals
 import iapws
 import pytest
 from ambiance import Atmosphere
-from tests.sums.journey_of import Travelled, journey_of
+from tests.sums.journey_of import journey_of
+from tests.sums.trip_of import Travelled
 
 from packlarder.figures.facts import FACTS
 from packlarder.figures.trips import HEAT_DRINKING
@@ -51,7 +52,7 @@ def test_a_whole_leg_of_water() -> None:
         HUTS,
         more="people: [Ada, Bo, Cai: {drinks: 2 L}]\ndrinks: [milk]\nspare day: [supper: rice]\nmargins: {water: 15 %}",
     )
-    noodles = next(meal.sums.water for meal in trip.planned.meals if meal.dish == "noodles")
+    noodles = next(meal.sums.water for meal in trip.trip.meals if meal.dish == "noodles")
     leg = trip.leg(2)
     assert (leg.from_stop, leg.to_stop, leg.stops) == (0, 3, (1, 2))
     in_food_ml = (
@@ -73,7 +74,7 @@ def test_a_whole_leg_of_water() -> None:
         + 2 * milk_ml
         + 3 * 60  # heaters; no lake to fill them from
         + noodles.spare_ml
-        + sum(meal.sums.water.spare_ml for meal in trip.planned.meals if meal.stop in (1, 2) and meal.dish != "noodles")
+        + sum(meal.sums.water.spare_ml for meal in trip.trip.meals if meal.stop in (1, 2) and meal.dish != "noodles")
         + drinking_ml
         + 2 * 3 * 500  # washing on days 1 and 2; on day 3 they are at the hut
         + spare_day_ml
@@ -131,7 +132,7 @@ def test_snow_at_3000_m_takes_731_kj() -> None:
     iapws 1.5.5: 20.6 kJ/kg from -10 to 0 °C, 333.5 kJ/kg to melt. On the stove: rice 0.4 L for two, and 1 L of washing.
     """
     trip = journey_of("{place: A, day: 1, height: 3000 m, air: -10 °C, fills: snow, meals: [supper: rice]}")
-    there = trip.planned.stops[0].conditions
+    there = trip.trip.stops[0].conditions
     by_iapws_kj = iapws._iapws._Ice(273.15, 0.101325)["h"] - iapws._iapws._Ice(263.15, 0.101325)["h"] + 333.5
     assert melting_kj(1000, there) == pytest.approx(by_iapws_kj, rel=0.005)
     assert melting_kj(1000, there) + to_the_boil_kj_per_kg(0.01, 3000) == pytest.approx(731, rel=0.005)

@@ -1,17 +1,16 @@
-"""A trip for the site's tests: the demo book's dishes, and a journey and stores made by hand; figures are invented."""
+"""A trip for the site's tests, worked out by the real sums among the demo book's dishes, batches and draws.
 
-from dataclasses import fields, replace
+All its jars of egg but one were emptied before, so that something RAW is still to dry.
+"""
+
+from dataclasses import replace
 from datetime import date
 from functools import cache
 from pathlib import Path
 
-from tests.site.sample_journey import journey_of
-from tests.site.sample_stores import packs_of, stores_of
-
 from packlarder.book.read import read_book
 from packlarder.faults import has_errors
-from packlarder.reckon.trip.meals import plan_trip
-from packlarder.reckon.trip.records import PlannedTrip, TripSums
+from packlarder.reckon.trip.records import TripSums
 from packlarder.safety.whole import CheckedBook, CheckedTrip, check_book
 from packlarder.sheets.trip import trip_sheet
 from packlarder.sheets.trip_sheet import TripSheet
@@ -69,8 +68,12 @@ stops:
     meals:
       - supper: chicken and pea rice
       - breakfast: muesli and milk
+  - place: the ferry
+    day: 4
 notes: The ferry back leaves at four.
 """
+EGGS = "2027-01-30-eggs/a1", "2027-01-30-eggs/a2", *(f"2027-04-10-eggs/a{number}" for number in (1, 2, 3))
+DRAWN = "date: 2027-05-31\ndrawn:\n" + "".join(f"  - {{from: {mark}, took: all}}\n" for mark in EGGS)
 
 
 @cache
@@ -78,28 +81,15 @@ def checked() -> CheckedBook:
     """Read the demo book with this trip alone, and check it."""
     paths = [path for folder in FOLDERS for path in RECIPES.glob(f"{folder}*.yaml")]
     files = {path.relative_to(RECIPES).as_posix(): path.read_bytes() for path in paths}
-    read = read_book({**files, f"trips/{ID}.yaml": TRIP.encode()})
+    read = read_book({**files, f"trips/{ID}.yaml": TRIP.encode(), "draws/eggs.yaml": DRAWN.encode()})
     assert read.book is not None
     assert not has_errors(read.faults), read.faults
     return check_book(read.book, date(2027, 6, 1))
 
 
-@cache
-def planned() -> PlannedTrip:
-    """Resolve the trip."""
-    book = checked()
-    found, faults = plan_trip(book.book, book.components, lambda id: book.dishes[id].plan, ID)
-    assert found is not None, faults
-    return found
-
-
-@cache
 def sums() -> TripSums:
     """Give the trip worked out."""
-    trip = planned()
-    known = {field.name: getattr(trip, field.name) for field in fields(PlannedTrip)}
-    packs = packs_of(trip)
-    return TripSums(**known, packs=packs, stores=stores_of(trip, packs, checked()), journey=journey_of(trip, packs))
+    return checked().trips[ID].sums
 
 
 @cache
@@ -111,5 +101,5 @@ def trip() -> TripSheet:
 
 
 def book_with_trip() -> CheckedBook:
-    """Give the demo book with the trip as it was worked out here."""
+    """Give the demo book with the trip, held against no rule."""
     return replace(checked(), trips={ID: CheckedTrip(sums=sums(), findings=())})

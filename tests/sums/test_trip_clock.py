@@ -9,7 +9,8 @@ from datetime import datetime, timedelta
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.sums.journey_of import DISHES, Travelled, journey_of
+from tests.sums.journey_of import DISHES, journey_of
+from tests.sums.trip_of import Travelled
 
 from packlarder.reckon.trip.clock import burning
 from packlarder.reckon.trip.flame_share import Burning, Turn, flame_minutes, turns

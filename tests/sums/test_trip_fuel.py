@@ -7,7 +7,8 @@ import math
 
 import pytest
 from tests.sums.book_of import KITCHEN
-from tests.sums.journey_of import Travelled, journey_of
+from tests.sums.journey_of import journey_of
+from tests.sums.trip_of import Travelled
 
 from packlarder.figures import air_and_water as water
 from packlarder.reckon.heat import boiling_point_c, heat_to_boil_kj, simmer_kj, snow_to_boil_kj

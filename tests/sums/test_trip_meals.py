@@ -3,7 +3,7 @@
 from datetime import date, datetime, time
 
 import pytest
-from tests.sums.menu_of import menu_of
+from tests.sums.journey_of import menu_of
 
 from packlarder.reckon.trip.records import PlannedTrip, TripMeal
 
@@ -15,7 +15,7 @@ CAMP = """\
 
 def days(trip: PlannedTrip) -> list[tuple[int, str, str]]:
     """Give day, hour and dish of every meal in order."""
-    return [(meal.day, f"{meal.eat_at:%H:%M}", meal.plan.model.name) for meal in trip.meals]
+    return [(meal.day, f"{meal.eat_at:%H:%M}", meal.dish) for meal in trip.meals]
 
 
 def one(stops: str, **keys: str) -> TripMeal:
@@ -38,7 +38,7 @@ def test_a_breakfast_after_a_supper_is_the_next_mornings() -> None:
         (2, "18:30", "rice"),
         (3, "07:30", "noodles"),
         (3, "18:30", "rice"),
-        (4, "12:30", "cold rice"),
+        (4, "12:30", "cold-rice"),
         (5, "07:30", "rice"),
     ]
     assert [meal.on for meal in trip.meals] == [date(2027, 6, 27 + nights) for nights in (0, 1, 1, 2, 3)]  # 26 is day 1
@@ -75,7 +75,7 @@ def test_meals_are_numbered_as_they_are_eaten() -> None:
     trip = menu_of(f"{CAMP}      meals: [lunch: {{dish: rice, at: 13.00}}, supper: {{dish: noodles, at: 12.00}}]\n")
     assert days(trip) == [(1, "12:00", "noodles"), (1, "13:00", "rice")]
     same = menu_of(f"{CAMP}      meals: [supper: noodles, supper: rice, supper: cold rice]\n")
-    assert [name for _, _, name in days(same)] == ["noodles", "rice", "cold rice"]
+    assert [name for _, _, name in days(same)] == ["noodles", "rice", "cold-rice"]
 
 
 def test_two_stops_of_one_day() -> None:

@@ -2,7 +2,7 @@
 
 import pytest
 from tests.sums.book_of import Told
-from tests.sums.menu_of import faults_in, menu_of, planned_of, trip_text
+from tests.sums.journey_of import faults_in, journey_of, keys_of, menu_of
 
 from packlarder.faults import Severity
 
@@ -50,7 +50,7 @@ def only(faults: tuple[Told, ...]) -> Told:
             {"stoves": "[burner]"},
             "stove-at-home",
             "spirit",
-            'rice wants the stove "spirit", which does not come along',
+            'Rice wants the stove "spirit", which does not come along',
             "add it to `stoves`, or name another with `stove:` in this line; along are: burner",
             id="a line's stove at home",
         ),
@@ -68,7 +68,7 @@ def only(faults: tuple[Told, ...]) -> Told:
             {},
             "pot-at-home",
             "little pot",
-            'noodles wants the pot "little pot", which does not come along',
+            'Noodles wants the pot "little pot", which does not come along',
             "add it to `pots`, or name another with `pot:` in this line; along are: pot, pan",
             id="a line's pot at home",
         ),
@@ -77,7 +77,7 @@ def only(faults: tuple[Told, ...]) -> Told:
             {"pots": "[pot]"},
             "pot-at-home",
             "fried beef",
-            'fried beef wants the pot "pan", which does not come along',
+            'Fried beef wants the pot "pan", which does not come along',
             "add it to `pots`, or name another with `pot:` in this line; along are: pot",
             id="a dish's pot at home",
         ),
@@ -166,14 +166,13 @@ def test_a_shop_that_sells_what_nobody_knows() -> None:
 
 def test_a_trip_that_nobody_can_plan_is_not_planned() -> None:
     """An error leaves no trip half worked out; all that is wrong is told at once, each once."""
-    planned, faults = planned_of(
-        trip_text(
-            "- place: camp\n  day: 1\n  meals: [supper: noodels, lunch: {dish: rice, for: Boo}, supper: rice]\n",
-            drinks="[mlk]",
-        )
+    found = journey_of(
+        f"{CAMP}  meals: [supper: noodels, lunch: {{dish: rice, for: Boo}}, supper: rice]\n",
+        more="drinks: [mlk]",
+        fails=True,
     )
-    assert planned is None
-    assert sorted((fault.code, fault.marked) for fault in faults) == [
+    assert not found.trips
+    assert sorted((fault.code, fault.marked) for fault in found.faults) == [
         ("unknown-dish", "mlk"),
         ("unknown-dish", "noodels"),
         ("unknown-person", "Boo"),
@@ -192,9 +191,9 @@ def test_what_could_not_be_read_leaves_no_trip_and_no_second_fault(
     spoilt: dict[str, bytes], stops: str, keys: dict[str, str]
 ) -> None:
     """A trip without that meal would be short of food and water: none is given, and the spoilt file is to blame."""
-    planned, faults = planned_of(trip_text(stops, **keys), spoilt)
-    assert planned is None
-    assert {fault.file for fault in faults} == set(spoilt)
+    found = journey_of(stops, more=keys_of(**keys), instead=spoilt, fails=True)
+    assert not found.trips
+    assert {fault.file for fault in found.faults} == set(spoilt)
 
 
 def test_a_drink_of_every_day_is_told_once() -> None:
@@ -205,17 +204,15 @@ def test_a_drink_of_every_day_is_told_once() -> None:
 
 def test_a_meal_that_nobody_eats_is_left_out_and_said() -> None:
     """The line is for an infant that eats nothing: a warning, and the rest of the trip is planned and numbered."""
-    planned, faults = planned_of(
-        trip_text(
-            "- place: camp\n  day: 1\n  meals: [supper: {dish: noodles, for: Ida}, supper: rice]\n",
-            people="[Ada, Ida: {age: 0, appetite: 0 %}]",
-        )
+    found = journey_of(
+        f"{CAMP}  meals: [supper: {{dish: noodles, for: Ida}}, supper: rice]\n",
+        more="people: [Ada, Ida: {age: 0, appetite: 0 %}]",
+        fails=True,
     )
-    fault = only(faults)
+    fault = only(found.faults)
     assert (fault.code, fault.severity) == ("nobody-eats", Severity.WARNING)
     assert fault.message == "nobody who has any appetite eats this: it is left out"
-    assert planned is not None
-    assert [(meal.number, meal.dish) for meal in planned.meals] == [(1, "rice")]
+    assert [(meal.number, meal.dish) for meal in found.trip.meals] == [(1, "rice")]
 
 
 def test_a_meal_after_the_next_stop_is_reached() -> None:

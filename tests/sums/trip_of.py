@@ -2,7 +2,8 @@
 
 Kitchen and store are those of `book_of` and `store_of`. Dishes are round: two people eat two servings of each, so a
 meal weighs what its text says. Stew 120 g and 2 g of salt; omelette 60 g (RAW) and 9 g of oil; pasta 200 g; rice 160 g;
-pancakes 200 g of batter (RAW), a mix of a quarter egg powder, a quarter milk powder and half flour.
+pancakes 200 g of batter (RAW), a mix of a quarter egg powder, a quarter milk powder and half flour; salad 160 g of rice
+with a pack of 50 g of pasta in it, and 10 g of milk powder apart.
 """
 
 from collections.abc import Mapping
@@ -21,7 +22,8 @@ from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.store import reckon_store
-from packlarder.reckon.trip.records import TripPack, TripSums
+from packlarder.reckon.trip.journey import Fed, Fuel, Journey, Leg, MealClock, StopWater
+from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
 from packlarder.reckon.trip.stores import Fill, Shortfall
 from packlarder.reckon.trip.trip import reckon_trips
 
@@ -55,6 +57,13 @@ DISHES: Mapping[str, str] = {
     "pasta": dish_text("pasta: 100 g each", steps="{boil: pasta, in: 800 mL, for: 10 min}"),
     "pancakes": dish_text("batter: 100 g each", steps="mix: batter; {fry: batter, for: 10 min, to: 71 °C}"),
     "rice": dish_text("rice: 80 g each", steps="moisten: rice", meal="lunch"),
+    "salad": dish_text(
+        "rice: 80 g each",
+        "pasta: 50 g",
+        "milk powder: 10 g",
+        steps="moisten: rice; {stir in: [rice, pasta, milk powder]}",
+        packs=("[rice, [pasta]]", "[milk powder]"),
+    ),
 }
 """Dishes that a trip may name without writing them out; `name` is filled in."""
 COMPONENTS: Mapping[str, str] = {
@@ -71,7 +80,10 @@ COMPONENTS: Mapping[str, str] = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Travelled:
-    """A book with its trips worked out, by id; `faults` of dishes and trips are empty unless some were expected."""
+    """A book with its trips worked out, by id; `faults` are empty unless some were expected.
+
+    Most tests have one trip: what is not asked of another is of that one.
+    """
 
     book: Book
     components: Mapping[str, ComponentSums]
@@ -88,6 +100,42 @@ class Travelled:
     def codes(self) -> list[str]:
         """Give the codes of the faults."""
         return [fault.code for fault in self.faults]
+
+    @property
+    def journey(self) -> Journey:
+        """Give the journey."""
+        return self.trip.journey
+
+    @property
+    def fuel(self) -> Fuel:
+        """Give the only fuel."""
+        (only,) = self.journey.fuels
+        return only
+
+    @property
+    def kit(self) -> Mapping[str, int]:
+        """Give what comes along, and how many of it."""
+        return {str(item.what): item.count for item in self.journey.kit}
+
+    def meal(self, number: int) -> TripMeal:
+        """Give a meal by its number."""
+        return self.trip.by_number[number]
+
+    def leg(self, number: int) -> Leg:
+        """Give a leg by its number."""
+        return self.journey.legs[number - 1]
+
+    def stop(self, index: int) -> StopWater:
+        """Give the water of a stop."""
+        return self.journey.stops[index]
+
+    def clock(self, number: int) -> MealClock:
+        """Give the clock of a meal."""
+        return self.journey.clock[number - 1]
+
+    def fed(self, name: str, day: int) -> Fed:
+        """Give what somebody eats on a day."""
+        return next(one for one in self.journey.fed if (one.name, one.day) == (name, day))
 
     def pack(self, mark: str, trip: str = TRIP) -> TripPack:
         """Give a pack by its mark."""
@@ -133,20 +181,23 @@ def trips_of(
     on: date = ON,
     fails: bool | None = False,
     components: Mapping[str, str] | None = None,
+    kitchen: str = KITCHEN,
+    instead: Mapping[str, bytes] | None = None,
 ) -> Travelled:
     """Work out trips on a day, with `DISHES` and further ones, drying runs (called `run`, `run-2`, ...) and draws.
 
     `store` has the household's dryers and containers, `larder` keys of its larder, `components` further components by
-    id. Fails if there are faults, unless `fails` expects them; None takes what comes.
+    id; `instead` are files by their paths, which take the place of others. Fails if there are faults, unless `fails`
+    expects them; None takes what comes.
     """
     kept = f"larder:\n{indent(dedent(larder), '  ')}\n" if larder else ""
     run_ids = [RUN, *(f"{RUN}-{number}" for number in range(2, len(runs) + 1))]
-    files = {"book.yaml": f"{KITCHEN}{store}{kept}".encode(), **component_files({**COMPONENTS, **(components or {})})}
+    files = {"book.yaml": f"{kitchen}{store}{kept}".encode(), **component_files({**COMPONENTS, **(components or {})})}
     files |= {f"batches/{id}.yaml": run.encode() for id, run in zip(run_ids, runs, strict=False)}
     files |= {f"draws/{number:03}.yaml": text.encode() for number, text in enumerate(draws)}
     files |= {f"dishes/{id}.yaml": _named(id, text) for id, text in {**DISHES, **(dishes or {})}.items()}
     files |= {f"trips/{id}.yaml": _named(id, text) for id, text in trips.items()}
-    return _worked_out(files, on, fails)
+    return _worked_out({**files, **(instead or {})}, on, fails)
 
 
 def _named(id: str, text: str) -> bytes:
@@ -157,12 +208,11 @@ def _named(id: str, text: str) -> bytes:
 def _worked_out(files: Mapping[str, bytes], on: date, fails: bool | None) -> Travelled:
     read = read_book(files)
     assert read.book is not None, read.faults
-    assert not read.faults, [(fault.place, fault.message, fault.help) for fault in read.faults]
     store = reckon_store(read.book, on)
     larder, _ = reckon_larder(read.book, store.components, store.runs, on)
     plans = {id: plan_dish(read.book, store.components, id) for id in read.book.dishes}
     wrong = [fault for plan, faults in plans.values() for fault in faults if has_errors([fault]) or plan is None]
     found = reckon_trips(read.book, store.components, lambda id: plans[id][0], larder, on)
-    faults = tuple(told(files, fault) for fault in (*wrong, *found.faults))
+    faults = tuple(told(files, fault) for fault in (*read.faults, *wrong, *found.faults))
     assert fails in (None, bool(faults)), faults or "faults were expected, and there are none"
     return Travelled(book=read.book, components=store.components, larder=larder, trips=found.trips, faults=faults)

@@ -42,8 +42,7 @@ class _Share(NamedTuple):
 
 def fed(planned: PlannedTrip) -> tuple[Fed, ...]:
     """Give what everybody eats, day by day; the spare day is the last, where there is one."""
-    days = planned.last_day + any(meal.spare for meal in planned.meals)
-    return tuple([_fed_on(planned, eater, day) for day in range(1, days + 1) for eater in planned.eaters])
+    return tuple([_fed_on(planned, eater, day) for day in range(1, planned.days + 1) for eater in planned.eaters])
 
 
 def beside_ranges(one: Fed) -> FedBeside:

@@ -18,14 +18,12 @@ class Eaten(NamedTuple):
     component: ComponentSums
     grams: float
     day: int
-    spare: bool
 
 
 def day_loads(planned: PlannedTrip, packs: Sequence[TripPack]) -> tuple[DayLoad, ...]:
     """Give what is eaten on each day and carried on its morning; the spare day is the last, where there is one."""
     eaten = [*_of_meals(planned), *_on_the_move(planned)]
-    days = planned.last_day + any(one.spare for one in eaten)
-    return tuple([_day_load(planned, eaten, packs, day) for day in range(1, days + 1)])
+    return tuple([_day_load(planned, eaten, packs, day) for day in range(1, planned.days + 1)])
 
 
 def bearings(planned: PlannedTrip, packs: Sequence[TripPack]) -> tuple[Bearing, ...]:
@@ -42,12 +40,12 @@ def _of_meals(planned: PlannedTrip) -> Iterator[Eaten]:
     for meal in planned.meals:
         for part, sums in zip(meal.plan.parts, meal.sums.parts, strict=True):
             component = meal.instead.get(part.index, part.component)
-            yield Eaten(component, printed_g(sums.dry_g), meal.day, meal.spare)
+            yield Eaten(component, printed_g(sums.dry_g), meal.day)
 
 
 def _on_the_move(planned: PlannedTrip) -> Iterator[Eaten]:
     for ration in planned.on_the_move:
-        yield Eaten(ration.component, ration.dry_g, ration.day, ration.spare)
+        yield Eaten(ration.component, ration.dry_g, ration.day)
 
 
 def _day_load(planned: PlannedTrip, eaten: Sequence[Eaten], packs: Sequence[TripPack], day: int) -> DayLoad:

@@ -147,6 +147,11 @@ class PlannedTrip:
         return {meal.number: meal for meal in self.meals}
 
     @property
+    def days(self) -> int:
+        """Give for how many days food is carried, the spare one included."""
+        return self.last_day + (1 if self.model.spare_day else 0)
+
+    @property
     def ends(self) -> date:
         """Give the last day, the spare one left out."""
         return date.fromordinal(self.model.starts.toordinal() + self.last_day - 1)
