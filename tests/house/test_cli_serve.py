@@ -2,6 +2,7 @@
 
 import http.client
 import time
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -12,6 +13,9 @@ from packlarder.cli.preview import Preview
 from packlarder.cli.preview_server import NEWS, serving
 from packlarder.cli.start import starter_files
 from packlarder.disk.theme import theme_folder
+
+TRIP = "trips/weekend-at-the-lake.yaml"
+TRIP_PAGE = "trips/weekend-at-the-lake.html"
 
 
 @pytest.fixture
@@ -83,11 +87,75 @@ def test_nothing_changed_means_nothing_written(book: Path, preview: Preview) -> 
 
 def test_a_page_whose_dish_is_gone_goes(book: Path, preview: Preview) -> None:
     """A dish that is taken out takes its page along; the others no longer lead to it."""
+    edit(book, TRIP, "      - lunch: crackers and apple\n", "")
     (book / "dishes" / "crackers-and-apple.yaml").unlink()
     (book / "trips" / "weekend-at-the-lake.yaml").unlink()  # eats it
     preview.refresh()
     assert not (preview.out / "dishes" / "crackers-and-apple.html").exists()
     assert "crackers-and-apple" not in (preview.out / "index.html").read_text("utf-8")
+
+
+@pytest.fixture
+def planned(book: Path, tmp_path: Path) -> Preview:
+    """Give a preview of the book with its trip planned: Ada eats one portion of each dish, Bo 120 % of one."""
+    text = (book / TRIP).read_text("utf-8").replace("stands: gone", "stands: planned")
+    (book / TRIP).write_text(text.replace("2026-10-03 ", "2027-07-03 ").partition("came home:")[0], "utf-8")
+    options = Options(command="serve", on=date(2027, 6, 1))
+    made = Preview(options, book, theme=theme_folder(), out=tmp_path / "planned")
+    made.refresh()
+    assert not made.faults
+    return made
+
+
+@pytest.mark.parametrize(
+    ("file", "old", "new", "was", "shows"),
+    [
+        pytest.param(
+            "dishes/beans-and-rice.yaml",
+            "black beans: 80 g",
+            "black beans: 100 g",
+            "88\u00a0g",
+            "110\u00a0g",
+            id="a dish",
+        ),
+        pytest.param(
+            "components/black-beans.yaml",
+            "wait: 20 min",
+            "wait: 50 min",
+            "17:55",
+            "17:24",
+            id="a component",
+        ),
+        pytest.param(TRIP, "place: the far shore", "place: the near shore", "far shore", "near shore", id="a stop"),
+        pytest.param(TRIP, "appetite: 120 %", "appetite: 160 %", "2.2 portions", "2.6 portions", id="an appetite"),
+    ],
+)
+def test_a_trip_shows_an_edit_of_whatever_it_is_made_of(
+    book: Path, planned: Preview, file: str, old: str, new: str, was: str, shows: str
+) -> None:
+    """80 g for 2 are 88 g for 2.2 portions, and 100 g are 110 g; a longer soak begins sooner; appetites add up."""
+    page = planned.out / TRIP_PAGE
+    before = page.read_text("utf-8")
+    assert was in before
+    assert shows not in before
+    edit(book, file, old, new)
+    assert TRIP_PAGE in written(planned)
+    assert not planned.faults
+    after = page.read_text("utf-8")
+    assert shows in after
+    assert was not in after
+
+
+def test_a_trip_that_is_taken_out_takes_its_page_along(book: Path, planned: Preview) -> None:
+    """The dishes eaten on it no longer name it, and without any trip there is no list of them."""
+    assert "Weekend at the lake" in (planned.out / "dishes" / "beans-and-rice.html").read_text("utf-8")
+    (book / TRIP).unlink()
+    planned.refresh()
+    assert not planned.faults
+    assert not (planned.out / TRIP_PAGE).exists()
+    assert not (planned.out / "trips.html").exists()
+    pages = planned.out.rglob("*.html")
+    assert [page.name for page in pages if "Weekend at the lake" in page.read_text("utf-8")] == []
 
 
 def test_a_slip_shows_as_a_page_and_the_site_stays(book: Path, preview: Preview) -> None:
@@ -146,7 +214,9 @@ def test_what_is_not_there_is_told_on_a_page_that_leads_back(preview: Preview) -
         assert "&lt;b&gt;" in asked(address, "/%3Cb%3E")[1]
 
 
-@pytest.mark.parametrize("path", ["/print/", "/print/field-a6.pdf", "/pocket.html", "/book.epub", "/data/book.json"])
+@pytest.mark.parametrize(
+    "path", ["/print/", "/print/field-a6.pdf", "/pocket.html", "/book.epub", "/data/book.json", "/trips/lake-plan.ics"]
+)
 def test_what_only_a_build_makes_is_told_so(preview: Preview, path: str) -> None:
     """Booklets and files to hand on are not there while one writes; the page says which command makes them."""
     with serving(preview, 0) as address:

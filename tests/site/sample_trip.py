@@ -12,6 +12,8 @@ from packlarder.book.read import read_book
 from packlarder.faults import has_errors
 from packlarder.reckon.trip.records import TripSums
 from packlarder.safety.whole import CheckedBook, CheckedTrip, check_book
+from packlarder.sheets.book import book_sheet
+from packlarder.sheets.book_sheet import BookSheet
 from packlarder.sheets.trip import trip_sheet
 from packlarder.sheets.trip_sheet import TripSheet
 
@@ -103,3 +105,22 @@ def trip() -> TripSheet:
 def book_with_trip() -> CheckedBook:
     """Give the demo book with the trip, held against no rule."""
     return replace(checked(), trips={ID: CheckedTrip(sums=sums(), findings=())})
+
+
+@cache
+def tripped(*, leads: bool = True) -> BookSheet:
+    """Give the sheet of the demo book with the sample trip, as its leading process or a mate has it."""
+    checked = book_with_trip() if leads else replace(book_with_trip(), trips={})
+    sheet = book_sheet(checked, edition="7f3a9c", on=date(2027, 6, 1))
+    return replace(sheet, trips={ID: trip()}) if leads else sheet
+
+
+def tripped_and_gone() -> BookSheet:
+    """Give that sheet with one trip more, which is gone."""
+    sheet = tripped()
+    assert sheet.trip_index is not None
+    [planned] = sheet.trip_index.planned
+    link = replace(planned.link, id="the-lake-in-may", name="The lake in May")
+    gone = replace(planned, link=link, dates="1 May to 3 May 2027", people="Runa", gone=True, figures=())
+    sheets = {**sheet.trips, link.id: replace(trip(), id=link.id, name=link.name, gone=True)}
+    return replace(sheet, trip_index=replace(sheet.trip_index, gone=(gone,)), trips=sheets)

@@ -2,37 +2,26 @@
 
 import re
 from dataclasses import replace
-from datetime import date
-from functools import cache
 from pathlib import Path
 
 import pytest
 from tests.site.conftest import THEME
 from tests.site.nu import nu_messages
 from tests.site.page import Element, read_page, read_picks
-from tests.site.sample_trip import ID, book_with_trip, sums, trip
+from tests.site.sample_trip import ID, sums, trip
+from tests.site.sample_trip import tripped as book
 from tests.site.samples import BOOK
 
 from packlarder.publish.site import build_site
 from packlarder.publish.site_pages import changed_pages, main_ways, pages_of
 from packlarder.publish.trip_pictures import energy_columns, water_bars, weight_columns
 from packlarder.publish.words import read_words
-from packlarder.sheets.book import book_sheet
-from packlarder.sheets.book_sheet import BookSheet
 from packlarder.sheets.facts import Link
 
 WORDS = read_words(THEME / "site" / "words", "en")
 PAGE = f"trips/{ID}.html"
 MOST_BYTES = 120 * 1024
 EVIL = "<script>alert(1)</script>\"'><img src=x onerror=alert(2)>"
-
-
-@cache
-def book(*, leads: bool = True) -> BookSheet:
-    """Give the sheet of the demo book with the sample trip, as its leading process or a mate has it."""
-    checked = book_with_trip() if leads else replace(book_with_trip(), trips={})
-    sheet = book_sheet(checked, edition="7f3a9c", on=date(2027, 6, 1))
-    return replace(sheet, trips={ID: trip()}) if leads else sheet
 
 
 @pytest.fixture(scope="module")

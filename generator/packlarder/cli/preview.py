@@ -32,6 +32,8 @@ FORMER = "former"
 """The query that asks for a page as it was before something went wrong."""
 ONLY_BUILT = (f"{PRINT}/", single.FILE, ebook.FILE, f"{data.FOLDER}/")
 """What lies beside the site of a build, and not beside that of a preview."""
+BUILT_KINDS = (".csv", ".ics")
+"""How tables and calendars of trips end, which lie among the pages of a build."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -107,7 +109,7 @@ class Preview:
 
     def no_page(self, path: str) -> str:
         """Give the page for an address that is not there; `path` begins with `/`. What only a build makes is told."""
-        only_built = path.lstrip("/").startswith(ONLY_BUILT)
+        only_built = path.lstrip("/").startswith(ONLY_BUILT) or path.endswith(BUILT_KINDS)
         says = texts.PREVIEW_ONLY_BUILT if only_built else texts.PREVIEW_NO_PAGE_SAYS
         return self._page(
             title=texts.PREVIEW_NO_PAGE,

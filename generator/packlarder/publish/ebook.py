@@ -9,7 +9,15 @@ from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 from jinja2 import Environment
 
 from packlarder.faults import Fault
-from packlarder.publish.usual import SHARED, in_order, make_templates, set_pages, shared_context, words_of
+from packlarder.publish.usual import (
+    SHARED,
+    in_order,
+    make_templates,
+    planned_trips,
+    set_pages,
+    shared_context,
+    words_of,
+)
 from packlarder.sheets.book_sheet import BookSheet
 
 FILE = "book.epub"
@@ -71,6 +79,10 @@ def _items(sheet: BookSheet, templates: Environment, theme: Path) -> Iterator[It
 
     yield page("front", "front", sheet.title)
     yield page("nav", "nav", words["contents"], properties="nav")
+    if sheet.trip_index is not None:
+        yield page("trips", "trips", words["trips"])
+    for trip in planned_trips(sheet):
+        yield page(f"trip-{trip.id}", "trip", trip.name, sheet=trip)
     for dish in in_order(sheet):
         photo = dish.photo if dish.photo in photos else ""
         yield page(f"dish-{dish.id}", "dish", dish.name, sheet=dish, photo=photo)

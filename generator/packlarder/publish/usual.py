@@ -17,12 +17,13 @@ from packlarder.sheets.book_sheet import BookSheet, Index, IndexGroup
 from packlarder.sheets.dish_sheet import DishSheet, PartRow
 from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import NOTHING, Line, Printed, Strong, System
+from packlarder.sheets.trip_sheet import TripSheet
 
 SHARED = "pocket"
 """The folder of the theme with the templates that both are set with, and the words they have beside the site's."""
 
 To = Callable[[str, str], str]
-"""Gives the address of a `dish`, `component` or `page` by its id."""
+"""Gives the address of a `dish`, `component`, `page` or `trip` by its id."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,16 +87,19 @@ def words_of(theme: Path, language: str) -> Mapping[str, str]:
 
 def shared_context(book: BookSheet, words: Mapping[str, str], pages: tuple[SetPage, ...], to: To) -> dict[str, object]:
     """Give what the templates of both name; there, `to` gives nothing for what the book does not have."""
+    planned = {sheet.id: sheet for sheet in planned_trips(book)}
     known = {
         "dish": {sheet.id for sheet in book.dishes},
         "component": {sheet.id for sheet in book.components},
         "page": {page.id for page in pages},
+        "trip": set(planned),
     }
     return {
         "book": book,
         "w": SimpleNamespace(**words),
         "groups": contents_of(book.indexes, book.dishes),
         "pages": pages,
+        "trips": tuple(planned.values()),
         "figures_of": lambda sheet: Figures(book.system, sheet.usual),
         "plain_figures": Figures(book.system),
         "to": lambda kind, id: to(kind, id) if id in known[kind] else "",
@@ -118,6 +122,13 @@ def in_order(book: BookSheet) -> Iterator[DishSheet]:
     listed = [entry.link.id for group in contents_of(book.indexes, book.dishes) for entry in group.entries]
     for id in dict.fromkeys((*listed, *by_id)):
         yield book.spread.get(id) or by_id[id]
+
+
+def planned_trips(book: BookSheet) -> Iterator[TripSheet]:
+    """Give the planned trips that were worked out, the first to start first; of those that are gone nobody cooks."""
+    for entry in () if book.trip_index is None else book.trip_index.planned:
+        if entry.link.id in book.trips:
+            yield book.trips[entry.link.id]
 
 
 _LINK = re.compile(r' href="\.\./(?P<address>[^"#]+)\.html(?:#[^"]*)?"')
