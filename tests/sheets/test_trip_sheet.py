@@ -146,12 +146,14 @@ def test_what_each_eats_stands_beside_the_range() -> None:
 
 
 def test_a_leg_says_what_is_done_with_its_water() -> None:
-    """Lake water is treated and waits, snow is melted, and what the containers lack is told."""
+    """Lake water is treated and waits, snow is boiled, and what the containers lack is told."""
     _, lake, snow = trip().legs
     assert plain(lake.treated, System.METRIC, 0) == (
         "18.30\u00a0L must be made fit to drink: chlorine, and wait 30\u00a0min before anybody drinks it."
     )
-    assert plain(snow.treated, System.METRIC, 0) == "32.61\u00a0L must be made fit to drink: melt the snow."
+    assert plain(snow.treated, System.METRIC, 0) == (
+        "32.61\u00a0L must be made fit to drink: keep it at a rolling boil for 3\u00a0min."
+    )
     assert plain(snow.short, System.METRIC, 0) == "The containers lack 7.85\u00a0L."
     assert [leg.heaviest for leg in trip().legs] == [False, False, True]
 
