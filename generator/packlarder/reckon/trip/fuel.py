@@ -62,8 +62,10 @@ def _cooking(planned: PlannedTrip) -> Burnt:
 
 
 def _for_water(planned: PlannedTrip, household: Household, heat_kj: Callable[[StopSums, Burner], float]) -> Burnt:
-    """Burn for water alone what brings some heat into a pot at each stop."""
+    """Burn for water alone what brings some heat into a pot at each stop; nothing without a stove or a pot."""
     grams: Burnt = {}
+    if not (planned.model.stoves and planned.model.pots):
+        return grams
     for stop in planned.stops:
         burner = first_burner(planned.model, household, windy=stop.model.windy)
         needed = heat_kj(stop, burner)
