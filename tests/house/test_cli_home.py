@@ -181,13 +181,16 @@ def test_it_is_written_once(shell: Shell) -> None:
 
 def test_what_stayed_shut_is_not_booked(shell: Shell) -> None:
     """A jar that is named is left out; with all of them left out no file of draws is written."""
-    shell("home egg-trip --write --not-taken 2027-04-10-eggs/a1")
+    out = shell("home egg-trip --write --not-taken 2027-04-10-eggs/a1")[1]
+    assert "Stayed shut, and so not booked: 50 g Egg powder [RAW] (2027-04-10-eggs/a1).\n" in out
     assert "a1" not in (shell.book / NOTED).read_text("utf-8")
     write(shell.book, "trips/egg-trip.yaml", TRIP)
     (shell.book / NOTED).unlink()
     marks = [word for mark, _ in FROM for word in ("--not-taken", mark)]
     out = shell("home egg-trip --write", *marks)[1]
-    assert "Nothing: the larder had nothing of what the trip took." in out
+    assert "Nothing: every jar stayed shut.\n" in out
+    assert "Stayed shut, and so not booked: 50 g Egg powder [RAW] (2027-04-10-eggs/a1)," in out
+    assert "74 g Egg powder [RAW] (2027-04-10-eggs/a3)." in " ".join(out.split())
     assert not (shell.book / NOTED).exists()
     assert "stands: gone" in (shell.book / "trips/egg-trip.yaml").read_text("utf-8")
 
@@ -217,7 +220,10 @@ def test_what_stayed_shut_is_not_booked(shell: Shell) -> None:
             ("home egg-trip --learnt", "scrambled eggs: eggs: 60 g -> 50 g"),
             'the dish has no part that is called "eggs"',
         ),
-        (("home egg-trip --learnt", "scrambled eggs: oil: 60 g -> 50 g"), "oil is not 60 g in this dish; look what it"),
+        (
+            ("home egg-trip --learnt", "scrambled eggs: oil: 60 g -> 50 g"),
+            "in this dish oil is 1 tbsp, not 60 g; write it",
+        ),
         (("home egg-trip --learnt", "scrambled eggs: oil: 1 tbsp -> 50"), '"50" has a number without a unit; '),
     ],
 )
@@ -267,6 +273,24 @@ def test_what_was_drawn_since_is_not_drawn_again(shell: Shell) -> None:
     assert (ended, out) == (1, "")
     assert "and only 25 g were left" in err
     assert shell.files() == before
+
+
+def test_an_old_error_of_another_trip_keeps_nobody_from_booking(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """A later trip lacks egg powder and nobody has the time to dry it: the lesson changes how much, and is booked."""
+    book = make_book(tmp_path / "book")
+    write(book, "dishes/scrambled-eggs.yaml", DISH)
+    write(book, "trips/egg-trip.yaml", TRIP)
+    later = TRIP.replace("Egg trip", "Later").replace("05-22", "06-03").replace("[Ada]", "[Ada, Bo, Cai, Dee]")
+    write(book, "trips/later.yaml", later)
+    shell = Shell(book, capsys)
+    assert "error[starts-in-the-past]: 76\u00a0g of egg powder lack" in shell("check")[1]
+    lesson = ("--learnt", "scrambled eggs: egg powder: 60 g -> 70 g")
+    ended, out, err = shell("home egg-trip --write", *lesson)
+    assert (ended, err) == (0, "")
+    assert out.endswith("Written. The trip is gone.\n")
+    assert "error[starts-in-the-past]: 116\u00a0g of egg powder lack" in shell("check")[1]
 
 
 def test_what_was_noted_before_is_mentioned(shell: Shell) -> None:

@@ -157,12 +157,13 @@ def test_what_each_eats_stands_beside_the_range() -> None:
 
 
 def test_a_leg_says_what_is_done_with_its_water() -> None:
-    """Water from home is fit to drink, lake water is treated and waits; what two cans and four bottles lack is told."""
+    """Water from home is fit to drink, lake water is treated and waits, snow is boiled; what two cans and four bottles lack is told."""
     home, lake, snow = trip().legs
     assert plain(home.treated, System.METRIC, 0) == ""
     assert plain(lake.treated, System.METRIC, 0) == (
         f"{lake.total.metric[0]} must be made fit to drink: chlorine, and wait 30\u00a0min before anybody drinks it."
     )
+    assert plain(snow.treated, System.METRIC, 0).startswith(f"{snow.total.metric[0]} must be made fit to drink: ")
     lacks = [(leg.carry_ml - 24_000) / 1000 for leg in sums().journey.legs]
     told = [plain(leg.short, System.METRIC, 0) for leg in (home, lake, snow)]
     assert told == [f"The containers lack {litres:.2f}\u00a0L." if litres > 0 else "" for litres in lacks]

@@ -12,18 +12,18 @@ MOST_WORDS = 25  # a rule or note says what it says in at most 25 words
 
 
 def test_none_was_lost() -> None:
-    """238 facts in 15 topics, numbered without a gap within each topic."""
-    assert len(FACTS) == 238
+    """240 facts in 15 topics, numbered without a gap within each topic."""
+    assert len(FACTS) == 240
     assert len({fact.topic for fact in FACTS.values()}) == 15
     topics = Counter(fact.id.split("-")[0] for fact in FACTS.values())
     assert list(FACTS) == [f"{topic}-{number:02}" for topic, size in topics.items() for number in range(1, size + 1)]
 
 
 def test_how_well_they_are_known() -> None:
-    """80 read on the body's own page, 118 on a copy, 24 from memory, 13 worked out, 3 practice: none rose unseen."""
+    """80 read on the body's own page, 120 on a copy, 24 from memory, 13 worked out, 3 practice: none rose unseen."""
     assert Counter(fact.standing for fact in FACTS.values()) == {
         Standing.PUBLISHED: 80,
-        Standing.COPY: 118,
+        Standing.COPY: 120,
         Standing.FROM_MEMORY: 24,
         Standing.COMPUTED: 13,
         Standing.COMMON_PRACTICE: 3,

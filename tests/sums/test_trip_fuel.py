@@ -141,7 +141,9 @@ def test_a_filter_burns_nothing() -> None:
 
 def test_all_water_of_a_snow_stop_is_melted() -> None:
     """At -10 °C: rice 0.4 L and washing 1 L at A, 7.7 L for the leg, 354 kJ/kg each; cooking counts from 0 °C."""
-    trip = journey_of("{place: A, day: 1, air: -10 °C, fills: snow, meals: [supper: rice]}\n{place: B, day: 2}")
+    trip = journey_of(
+        "{place: A, day: 1, air: -10 °C, fills: snow, treated by: chlorine, meals: [supper: rice]}\n{place: B, day: 2}"
+    )
     melting_kj = 9.1 * (20.6 + 333.5)
     assert stop_fuel(trip, 0).melting_g == math.ceil(melting_kj / KJ_PER_G)
     assert stop_fuel(trip, 0).cooking_g == math.ceil(heat_to_boil_kj(400, 0, 0) / KJ_PER_G)
@@ -149,8 +151,10 @@ def test_all_water_of_a_snow_stop_is_melted() -> None:
 
 
 def test_snow_that_is_boiled_as_well() -> None:
-    """Melting and boiling together are what the sums say of snow that is brought to the boil."""
-    trip = journey_of("{place: A, day: 1, air: -10 °C, fills: snow, treated by: boiling}\n{place: B, day: 2}")
+    """Melting and boiling together are what the sums say of snow that is brought to the boil, as it is unsaid."""
+    snow = "{place: A, day: 1, air: -10 °C, fills: snow%s}\n{place: B, day: 2}"
+    trip = journey_of(snow % "")
+    assert trip.journey.fuels == journey_of(snow % ", treated by: boiling").journey.fuels
     at_a = stop_fuel(trip, 0)
     boiled_kj = snow_to_boil_kj(8700, -10, 0) + 6 * simmer_kj(16, 1, lid=True)
     assert at_a.melting_g + at_a.treating_g == pytest.approx(boiled_kj / KJ_PER_G, abs=2)

@@ -158,6 +158,63 @@ def test_a_slip_is_told_where_it_stands(
     assert fault.severity is Severity.ERROR
 
 
+@pytest.mark.parametrize(
+    ("keys", "code", "lacks"),
+    [
+        ({"stoves": "[]", "pots": "[]"}, "no-stove", "stove"),
+        ({"stoves": "[]"}, "no-stove", "stove"),
+        ({"pots": "[]"}, "no-pot", "pot"),
+    ],
+)
+def test_each_meal_that_wants_heat_is_told_where_nothing_comes_along(
+    keys: dict[str, str], code: str, lacks: str
+) -> None:
+    """Rice wants hot water and is eaten twice, noodles want a flame; cold rice and milk want neither."""
+    faults = faults_in(f"{CAMP}  meals: [lunch: cold rice, supper: rice, supper: rice, supper: noodles]\n", **keys)
+    assert [(fault.code, fault.marked) for fault in faults] == [(code, "rice"), (code, "rice"), (code, "noodles")]
+    assert faults[0].message == (f"nothing to cook it on: rice wants a flame or hot water, and no {lacks} comes along")
+    assert faults[0].help == f"name one of yours under `{lacks}s:`, or take a dish that wants neither"
+
+
+def test_a_trip_may_go_without_stove_and_pots() -> None:
+    """Left out or empty: what is cold is planned, water of the tap is carried, and nothing is wrong."""
+    stops = "- {place: camp, day: 1, fills: tap, meals: [lunch: cold rice]}\n"
+    text = trip_text(stops, drinks="[milk]", spare_day="[lunch: cold rice]")
+    without = "".join(line for line in text.splitlines(keepends=True) if not line.startswith(("stoves", "pots")))
+    for one in (without, text.replace("[burner, spirit]", "[]").replace("[pot, pan]", "[]")):
+        planned, faults = planned_of(one)
+        assert not faults
+        assert planned is not None
+        assert [meal.dish for meal in planned.meals] == ["cold-rice", "milk", "cold-rice", "milk"]
+
+
+@pytest.mark.parametrize(
+    ("fills", "marked", "said"),
+    [
+        ("fills: snow", "snow", "snow is melted at camp, and no stove comes along"),
+        ("fills: to be treated, treated by: boiling", "boiling", "water is boiled at camp, and no stove comes along"),
+    ],
+)
+def test_water_that_wants_a_flame_is_told_too(fills: str, marked: str, said: str) -> None:
+    """Snow and water that is boiled want a stove, whatever is eaten."""
+    fault = only(faults_in(f"- {{place: camp, day: 1, {fills}, meals: [lunch: cold rice]}}\n", stoves="[]"))
+    assert (fault.code, fault.marked, fault.message) == ("no-stove", marked, said)
+
+
+@pytest.mark.parametrize(
+    ("meal", "keys", "code"),
+    [
+        ("{dish: rice, stove: burner}", {"stoves": "[burnr]"}, "unknown-stove"),
+        ("{dish: rice, stove: spirit}", {"stoves": "[burner, sprit]"}, "unknown-stove"),
+        ("{dish: noodles, pot: pot}", {"pots": "[pan, pott]"}, "unknown-pot"),
+        ("fried beef", {"pots": "[pot, pen]"}, "unknown-pot"),
+    ],
+)
+def test_a_slip_in_what_comes_along_is_told_once(meal: str, keys: dict[str, str], code: str) -> None:
+    """Nothing is said to stay at home while it may be the one that is misspelt in the list."""
+    assert only(faults_in(f"{CAMP}  meals: [supper: {meal}]\n", **keys)).code == code
+
+
 def test_a_shop_that_sells_what_nobody_knows() -> None:
     """What is to be bought is one of the household's components."""
     fault = only(faults_in("- {place: shop, day: 1, to buy: [raisns]}\n"))
@@ -282,6 +339,11 @@ def test_one_pot_at_home_for_two_meals_at_like_stops_is_one_fault() -> None:
         ("- {place: a, day: 0}\n", {}, "out-of-range", "0"),
         ("- {place: a, day: 61}\n", {}, "out-of-range", "61"),
         ("- {place: a, day: first}\n", {}, "not-a-whole-number", "first"),
+        (CAMP, {"burners": "0"}, "out-of-range", "0"),
+        (CAMP, {"stoves": "[burner, burner]"}, "named-twice", "burner"),
+        (CAMP, {"pots": "[pot, pan, pot]"}, "named-twice", "pot"),
+        (CAMP, {"drinking": "300 mL"}, "out-of-range", "300 mL"),
+        (CAMP, {"washing": "20 L"}, "out-of-range", "20 L"),
         ("- {place: a, day: 1, fills: to be treated}\n", {}, "not-treated", "to be treated"),
         ("- {place: a, day: 1, treated by: filter}\n", {}, "nothing-to-treat", "treated by"),
         ("- {place: a, day: 1, fills: tap, treated by: filter}\n", {}, "nothing-to-treat", "treated by"),
@@ -296,6 +358,28 @@ def test_what_no_trip_can_say(stops: str, keys: dict[str, str], code: str, marke
     assert marked in fault.marked
     assert fault.message
     assert fault.help or " fits here" in fault.message  # bounds are the way out
+
+
+@pytest.mark.parametrize(
+    ("stops", "keys", "help"),
+    [
+        (CAMP, {"people": "[Ida: {age: 6 months}]"}, "write whole years; 0 for an infant"),
+        (CAMP, {"people": "[Ida: {age: 0.5}]"}, "write whole years; 0 for an infant"),
+        (CAMP, {"burners": "0"}, "write how many pots can stand on the flame at once: `burners: 2`"),
+        ("- {place: a, day: 0}\n", {}, "the first day is 1; a trip of more than 60 days is written as two"),
+        ("- {place: a, day: 61}\n", {}, "the first day is 1; a trip of more than 60 days is written as two"),
+    ],
+)
+def test_a_number_that_can_not_be_meant_has_a_way_out(stops: str, keys: dict[str, str], help: str) -> None:
+    """The help speaks of what is counted: of years, of pots, of days."""
+    assert only(faults_in(stops, **keys)).help.startswith(help)
+
+
+def test_nothing_to_wash_in_is_an_answer() -> None:
+    """No water for hands and pots, and an infant at the breast that drinks none: what is drunk is still counted."""
+    planned = menu_of(CAMP, washing="0 L", people="[Ada, Ida: {age: 0, appetite: 0 %, drinks: 0 L}]")
+    assert planned.model.washing.base == 0
+    assert [eater.drinks_ml for eater in planned.eaters] == [3000, 0]
 
 
 def test_an_avoided_word_offers_the_closest() -> None:

@@ -197,11 +197,28 @@ def test_what_is_used_on_the_spot_is_treated_too() -> None:
     assert journey_of(stop.replace("to be treated, treated by: filter", "tap")).stop(0).treated_ml == 0
 
 
-def test_snow_is_treated_only_where_somebody_says_so() -> None:
-    """Melted snow is 0 °C cold, so chlorine takes its hour; without a treatment nothing waits."""
+def test_the_way_home_from_a_last_fill_point_is_a_leg() -> None:
+    """Breakfast at B on day 3, then home: that day's 6 L and a tenth are carried, the meals and washing are B's."""
+    trip = journey_of("{place: A, day: 1}\n{place: B, day: 2, fills: tap, meals: [supper: rice, breakfast: rice]}")
+    home = trip.leg(2)
+    assert (home.from_stop, home.to_stop, home.stops, home.first_day, home.last_day) == (1, None, (), 3, 3)
+    assert home.water == LegWater(drinking_ml=6000, margin_ml=600)
+    assert trip.stop(1).meals.drinking_ml == 0
+    assert trip.stop(1).meals.washing_ml == 2 * 1000
+
+
+def test_no_leg_leads_home_from_a_fill_point_of_the_last_day() -> None:
+    """B is reached on day 2 and nothing is eaten after that day."""
+    trip = journey_of("{place: A, day: 1}\n{place: B, day: 2, fills: tap, meals: [supper: rice]}")
+    assert [(leg.from_stop, leg.to_stop) for leg in trip.journey.legs] == [(None, 1)]
+
+
+def test_snow_is_boiled_unless_it_says_otherwise() -> None:
+    """Melted snow is 0 °C cold, so chlorine takes its hour; without a word it is boiled, for a minute at sea level."""
     snow = "{{place: A, day: 1, fills: snow{}}}\n{{place: B, day: 2}}"
     plain, treated = journey_of(snow.format("")), journey_of(snow.format(", treated by: chlorine"))
-    assert (plain.leg(2).treated_ml, plain.leg(2).wait_min, plain.leg(2).fills) == (0, 0, Fills.SNOW)
+    assert (plain.leg(2).treated_ml, plain.leg(2).wait_min, plain.leg(2).fills) == (7700, 1, Fills.SNOW)
+    assert plain.leg(2).treated_by is WaterTreatment.BOILING
     assert (treated.leg(2).treated_ml, treated.leg(2).wait_min) == (7700, 60)
 
 

@@ -121,18 +121,19 @@ def _yes_or_no(text: str) -> bool:
     return answer
 
 
-def whole_between(low: int, high: int) -> Written:
-    """Give the kind of a whole number within bounds.
+def whole_between(low: int, high: int, *, help: str = "") -> Written:
+    """Give the kind of a whole number within bounds; `help` says what to write, where an example says too little.
 
     For use as `Annotated[int, whole_between(1, 12)]`.
     """
 
     def read(text: str) -> int:
         if not _WHOLE.fullmatch(text):
-            raise slip("not-a-whole-number", f'"{text}" is not a whole number', f"write a number like {max(low, 2)}")
+            example = f"write a number like {max(low, 2)}"
+            raise slip("not-a-whole-number", f'"{text}" is not a whole number', help or example)
         number = int(text)
         if not low <= number <= high:
-            raise slip("out-of-range", f"{number:,} is out of range: from {low:,} to {high:,} fits here")
+            raise slip("out-of-range", f"{number:,} is out of range: from {low:,} to {high:,} fits here", help)
         return number
 
     return Written(read, int, {"type": ["integer", "string"], "minimum": low, "maximum": high})
@@ -167,6 +168,8 @@ Whole = Annotated[int, whole_between(1, WHOLE_CAP)]
 
 Weight = Annotated[Quantity, quantity_of(Dimension.WEIGHT, like="60 g")]
 Volume = Annotated[Quantity, quantity_of(Dimension.VOLUME, like="300 mL")]
+VolumeOrNone = Annotated[Quantity, quantity_of(Dimension.VOLUME, like="0.5 L", nought=True)]
+"""A volume; 0 L is an answer."""
 Count = Annotated[Quantity, quantity_of(Dimension.COUNT, like="2 eggs")]
 Minutes = Annotated[Quantity, quantity_of(Dimension.TIME, like="10 min")]
 Degrees = Annotated[Quantity, quantity_of(Dimension.TEMPERATURE, like="74 °C", below_zero=True)]

@@ -6,7 +6,7 @@ from pydantic import AfterValidator, BeforeValidator, WithJsonSchema
 
 from packlarder.book.base import slip
 from packlarder.book.defaults import known
-from packlarder.book.fields import Degrees, Length, Minutes, Power, Share, Volume, Weight, Whole
+from packlarder.book.fields import Degrees, Length, Minutes, Power, Share, Volume, VolumeOrNone, Weight, Whole
 from packlarder.book.names import as_list
 from packlarder.measure import Quantity, written
 
@@ -84,8 +84,10 @@ Appetite = Annotated[Share, _between("0 %", "300 %")]
 """How much of a serving somebody eats."""
 Burden = Annotated[Share, _between("0 %", "300 %")]
 """How much somebody carries, beside others."""
-DayWater = Annotated[Volume, _between("10 mL", "15 L")]
-"""Water for a person and day."""
+Drinking = Annotated[Volume, _between("1 L", "15 L")]
+"""What grown-ups drink in a day; with less a point has slipped, or the whole trip goes thirsty."""
+DayWater = Annotated[VolumeOrNone, _between("0 L", "15 L")]
+"""Water for one person and day: none for an infant at the breast, or for washing where there is none."""
 CanVolume = Annotated[Volume, _between("100 mL", "200 L")]
 """What a container for water, or a cooler, holds."""
 _WEIGHT = {"type": ["string", "number"], "examples": ["180 g"]}

@@ -12,7 +12,7 @@ from packlarder.book.base import BookModel, slip
 from packlarder.book.fields import Amount, Text, Written, YesNo
 from packlarder.book.names import ComponentName, ComponentNames
 from packlarder.book.pair import pair_schema
-from packlarder.measure import Dimension, Quantity, Unreadable, parse
+from packlarder.measure import Dimension, Quantity, Unreadable, parse, written
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,6 +22,11 @@ class Take:
     quantity: Quantity
     fresh: bool = False
     each: bool = False
+
+    def __str__(self) -> str:
+        """Write it as a dish does: `worth 150 g fresh each`."""
+        amount = f"worth {written(self.quantity)} fresh" if self.fresh else written(self.quantity)
+        return f"{amount} each" if self.each else amount
 
 
 _TAKE = re.compile(r"(?P<worth>worth\s+)?(?P<amount>.+?)(?P<fresh>\s+fresh)?(?P<each>\s+each)?(?P<late>\s+fresh)?")

@@ -40,7 +40,7 @@ Avoided = Annotated[
     WithJsonSchema({"anyOf": [_WORD, {"type": "array", "items": _WORD}]}),
 ]
 """One allergen that somebody avoids, or several in brackets."""
-Age = Annotated[int, whole_between(0, OLDEST)]
+Age = Annotated[int, whole_between(0, OLDEST, help="write whole years; 0 for an infant")]
 """Whole years; 0 for an infant."""
 
 
@@ -48,7 +48,7 @@ class PersonDetail(BookModel):
     """What matters of somebody who comes along."""
 
     appetite: Appetite = known("100 %")
-    """how much of a serving they eat: `120 %`"""
+    """how much of a serving they eat: `120 %`; an infant on milk alone `0 %`"""
     age: Age | None = None
     """their age in whole years, 0 for an infant; left out, grown up"""
     avoids: Avoided = ()
@@ -58,12 +58,18 @@ class PersonDetail(BookModel):
     carries: Burden | None = None
     """their share of the load, beside 100 % for others; left out, 100 %, and nothing for the youngest"""
     drinks: DayWater | None = None
-    """what they drink in a day, if not what the trip says"""
+    """what they drink in a day, if not what the trip says; an infant on milk alone `0 L`"""
 
     @property
     def infant(self) -> bool:
         """Tell whether it is an infant."""
         return self.age is not None and self.age < INFANT_BELOW_YEARS
+
+    @property
+    def unsaid(self) -> tuple[str, ...]:
+        """Give the keys that say how much somebody eats and drinks, and are left out."""
+        drinks = ("drinks",) if self.drinks is None else ()
+        return drinks if "appetite" in self.model_fields_set else ("appetite", *drinks)
 
     @property
     def avoided(self) -> tuple[Allergen, ...]:

@@ -60,7 +60,8 @@ def _clock(text: str) -> time:
 
 TimeOfDay = Annotated[time, Written(_clock, time, {"type": ["string", "number"], "examples": ["18:30"]})]
 """A time of day: `18:30`."""
-DayNumber = Annotated[int, whole_between(1, MOST_DAYS)]
+_DAYS_HELP = f"the first day is 1; a trip of more than {MOST_DAYS} days is written as two, one after the other"
+DayNumber = Annotated[int, whole_between(1, MOST_DAYS, help=_DAYS_HELP)]
 """A day of the trip, the first being 1."""
 
 
@@ -135,7 +136,7 @@ class Stop(BookModel):
     fills: Fills | None = None
     """what there is to fill up with: tap, to be treated, or snow; left out, nothing"""
     treated_by: WaterTreatment | None = None
-    """how water is made fit to drink here: boiling, filter, filter and chlorine, chlorine, chlorine dioxide"""
+    """how water is made fit to drink here: one of those ways; snow is boiled unless it says another"""
     other_water: OtherWater | None = None
     """lake or sea beside it, for heaters, cooling and washing"""
     to_buy: ComponentNames = ()
@@ -154,3 +155,10 @@ class Stop(BookModel):
             message = "`treated by` goes with water that is to be treated, or with snow"
             raise slip("nothing-to-treat", message, "write `fills: to be treated`", at=("treated by",), spot=Spot.KEY)
         return self
+
+    @property
+    def treatment(self) -> WaterTreatment | None:
+        """Give how its water is made fit to drink: snow is boiled unless it says otherwise; None for a tap's."""
+        if self.treated_by is None and self.fills is Fills.SNOW:
+            return WaterTreatment.BOILING
+        return self.treated_by

@@ -10,8 +10,8 @@ from packlarder.book.base import BookModel, slip
 from packlarder.book.came_home import CameHome
 from packlarder.book.defaults import known
 from packlarder.book.dish import Meal
-from packlarder.book.fields import Day, Prose, Text, Whole
-from packlarder.book.limits import CanVolume, DayWater, FuelWeights, Margin
+from packlarder.book.fields import Day, Prose, Text, Whole, whole_between
+from packlarder.book.limits import CanVolume, DayWater, Drinking, FuelWeights, Margin
 from packlarder.book.names import ComponentName, Texts
 from packlarder.book.pair import pair_schema
 from packlarder.book.part import Take, TakeField
@@ -41,6 +41,13 @@ class OnTheMove:
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `component: amount`, one to a line."""
         return pair_schema(ComponentName, TakeField, handler, make=cls, example="40 g each")
+
+
+MOST_BURNERS = 12
+Burners = Annotated[
+    int, whole_between(1, MOST_BURNERS, help="write how many pots can stand on the flame at once: `burners: 2`")
+]
+"""How many pots can stand on the flame at once."""
 
 
 class WaterContainer(BookModel):
@@ -101,19 +108,19 @@ class Trip(BookModel):
     """dishes that are drunk, made once every day for all"""
     spare_day: tuple[MealLine, ...] = ()
     """the meals of a day in reserve, for weather; its food, its fuel, and where you stop without water its water"""
-    stoves: Annotated[Texts, Field(min_length=1)]
-    """which of your stoves come along, the one that is used first"""
-    burners: Whole = 1
+    stoves: Texts = ()
+    """which of your stoves come along, the one that is used first; left out, none, and nothing is cooked"""
+    burners: Burners = 1
     """how many pots can stand on the flame at once"""
-    pots: Annotated[Texts, Field(min_length=1)]
-    """which of your pots and pans come along"""
+    pots: Texts = ()
+    """which of your pots and pans come along; left out, none"""
     fuel_in_hand: FuelWeights = ()
     """part-used cartridges or fuel that you have, by what is left in each: `[180 g, 95 g]`"""
     water_containers: dict[Text, WaterContainer] = Field(default_factory=dict)
     """what water is carried in: `{water bag: 10 L, bottle: {holds: 1 L, count: 4}}`"""
     cooler: Cooler | None = None
     """a cooler, if one comes along"""
-    drinking: DayWater = known("3 L")
+    drinking: Drinking = known("3 L")
     """what each person drinks in a day, drinks that are dishes included"""
     washing: DayWater = known("0.5 L")
     """water for hands and pots, for each person and day"""
@@ -146,6 +153,14 @@ class Trip(BookModel):
                 message = f"day {stop.day} comes before day {self.stops[index - 1].day} of the stop above"
                 raise slip("out-of-order", message, "write the stops in the order of days", at=("stops", index, "day"))
         return self
+
+    @field_validator("stoves", "pots")
+    @classmethod
+    def _named_once(cls, names: tuple[str, ...]) -> tuple[str, ...]:
+        for index, name in enumerate(names):
+            if name in names[:index]:
+                raise slip("named-twice", f'"{name}" stands here twice', "take one of them out", at=(index,))
+        return names
 
     @model_validator(mode="after")
     def _gone_before_home(self) -> "Trip":

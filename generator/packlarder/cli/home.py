@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from datetime import date
 from pathlib import Path
 
-from packlarder.book.book import Book, spoken, trip_place
+from packlarder.book.book import TRIPS_FOLDER, Book, spoken, trip_place
 from packlarder.book.read import read_book
 from packlarder.book.trip import Stands, Trip
 from packlarder.book.wording import closest
@@ -18,8 +18,8 @@ from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_home import HomePage
 from packlarder.cli.stages import BookRead, book_folder, read
 from packlarder.disk.together import FileChange, write_together
-from packlarder.faults import Fault, Severity
-from packlarder.reckon.trip.home import not_in_store, taken_out
+from packlarder.faults import Fault, Place, Severity
+from packlarder.reckon.trip.home import not_in_store, stayed_shut, taken_out
 from packlarder.safety.whole import CheckedBook, check_book
 from packlarder.sheets.printed import System
 
@@ -45,12 +45,13 @@ def home(options: Options) -> int:
 def _booked(options: Options, folder: Path, found: BookRead, book: Book, checked: CheckedBook, id: str) -> int:
     sums = checked.trips[id].sums
     before = {mark: one.left_g for mark, one in checked.store.larder.by_mark.items()}
-    taken = taken_out(sums, before, marks_said(options.not_taken, sums))
+    not_taken = marks_said(options.not_taken, sums)
+    taken = taken_out(sums, before, not_taken)
     left = left_said(options.left, sums, book)
     learnt = learnt_said(options.learnt, book)
     changed = changed_files(sums, book, found.files.texts, day=found.day, taken=taken, left=left, learnt=learnt)
     after = {**found.files.texts, **changed.after}
-    if wrong := new_errors(found.files.texts, after, found.day):
+    if wrong := new_errors(found.files.texts, after, found.day, id):
         say(texts.HOME_REFUSED)
         return _told(wrong, after, folder)
     if options.write:
@@ -58,6 +59,7 @@ def _booked(options: Options, folder: Path, found: BookRead, book: Book, checked
     print(
         HomePage(sums, System(book.household.units.value)).text(
             taken=taken,
+            shut=stayed_shut(sums, not_taken),
             lacked=not_in_store(sums),
             left=left,
             learnt=learnt,
@@ -93,9 +95,12 @@ def _refuse_unless_out(trip: Trip, day: date) -> None:
         raise Misuse(texts.NOT_BEGUN.format(name=trip.name, starts=trip.starts.isoformat(), day=day.isoformat()))
 
 
-def new_errors(before: Mapping[str, bytes], after: Mapping[str, bytes], day: date) -> tuple[Fault, ...]:
-    """Give the errors of a changed book that it had not before, by reading, sums and rules."""
-    errors = _errors(after, day)
+def new_errors(before: Mapping[str, bytes], after: Mapping[str, bytes], day: date, id: str) -> tuple[Fault, ...]:
+    """Give the errors of a book in which a trip came home that it had not before, by reading, sums and rules.
+
+    What happened can be booked whatever it does to other trips: they are planned anew from what is left.
+    """
+    errors = tuple(fault for fault in _errors(after, day) if not _of_another_trip(fault, id))
     if not errors:
         return ()
     known = {_key(fault) for fault in _errors(before, day)}
@@ -108,8 +113,14 @@ def _errors(held: Mapping[str, bytes], day: date) -> tuple[Fault, ...]:
     return tuple(fault for fault in faults if fault.severity is Severity.ERROR)
 
 
-def _key(fault: Fault) -> tuple[str, str, str]:
-    return fault.place.file, fault.code, fault.message
+def _of_another_trip(fault: Fault, id: str) -> bool:
+    file = fault.place.file
+    return file.startswith(f"{TRIPS_FOLDER}/") and file != trip_place(id).file
+
+
+def _key(fault: Fault) -> tuple[Place, str]:
+    """Give by what an error is known again: its figures may change with what was booked, its place and code do not."""
+    return fault.place, fault.code
 
 
 def _write(folder: Path, changed: Changed) -> None:

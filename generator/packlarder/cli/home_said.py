@@ -111,7 +111,7 @@ def _learnt(said: str, book: Book) -> LearntSaid:
     if dish is None or dish not in book.dishes:
         raise Misuse(_not_known("dish", name, [one.name for one in book.dishes.values()], texts.NO_DISH))
     index, part = _part(part_name, book.dishes[dish].parts, book)
-    _same_amount(part, former, new)
+    _same_amount(name, part, former, new)
     return LearntSaid(
         dish=dish,
         name=book.dishes[dish].name,
@@ -139,14 +139,15 @@ def _part(name: str, parts: Sequence[Part], book: Book) -> tuple[int, Part]:
     )
 
 
-def _same_amount(part: Part, former: str, new: str) -> None:
+def _same_amount(dish: str, part: Part, former: str, new: str) -> None:
     """Raise Misuse where the dish does not say what somebody believes it says, or the new amount is none."""
     try:
         believed, _ = read_take(former), read_take(new)
     except PydanticCustomError as error:
         raise Misuse(f"{error.message()}; {(error.context or {}).get('help', '')}.") from None
     if believed != part.detail.take:
-        raise Misuse(texts.OTHER_AMOUNT.format(part=part.called, former=former))
+        now = str(part.detail.take).replace("\u00a0", " ")
+        raise Misuse(texts.OTHER_AMOUNT.format(dish=dish, part=part.called, now=now, former=former, new=new))
 
 
 def _parted(text: str, sign: str) -> tuple[str, str, str]:

@@ -8,7 +8,7 @@ from packlarder.cli.home_said import LearntSaid, LeftSaid
 from packlarder.cli.plain import columns, listed, page, paragraph, section
 from packlarder.cli.plain_store import named
 from packlarder.reckon.records import ComponentSums
-from packlarder.reckon.trip.home import NotInStore, TakenOut
+from packlarder.reckon.trip.home import NotInStore, StayedShut, TakenOut
 from packlarder.reckon.trip.records import TripSums
 from packlarder.sheets.dish import day as printed_day
 from packlarder.sheets.printed import System
@@ -27,6 +27,7 @@ class HomePage:
         self,
         *,
         taken: Sequence[TakenOut],
+        shut: Sequence[StayedShut],
         lacked: Sequence[NotInStore],
         left: Sequence[LeftSaid],
         learnt: Sequence[LearntSaid],
@@ -36,19 +37,24 @@ class HomePage:
         """Set the whole."""
         lines = [
             *paragraph(texts.HOME_TITLE.format(name=self.trip.model.name, starts=printed_day(self.trip.model.starts))),
-            *section(texts.HOME_TAKEN, self._taken(taken, lacked)),
+            *section(texts.HOME_TAKEN, self._taken(taken, shut, lacked)),
             *section(texts.HOME_LEFT, self._left(left)),
             *section(texts.HOME_LEARNT, listed(self._learnt(one) for one in learnt)),
             *section(texts.HOME_FILES, self._files(changed)),
         ]
         return page(lines, foot)
 
-    def _taken(self, taken: Sequence[TakenOut], lacked: Sequence[NotInStore]) -> Iterator[str]:
+    def _taken(
+        self, taken: Sequence[TakenOut], shut: Sequence[StayedShut], lacked: Sequence[NotInStore]
+    ) -> Iterator[str]:
         yield from columns(
             [(_name(one.component), str(one.mark), self._weight(one.grams), _emptied(one)) for one in taken]
         )
         if not taken:
-            yield from paragraph(texts.HOME_NOTHING_TAKEN)
+            yield from paragraph(texts.HOME_ALL_SHUT if shut else texts.HOME_NOTHING_TAKEN)
+        if shut:
+            each = (f"{self._weight(one.grams)} {_name(one.component)} ({one.mark})" for one in shut)
+            yield from ("", *paragraph(texts.HOME_SHUT.format(what=texts.COMMA.join(each))))
         if lacked:
             named_each = texts.COMMA.join(f"{self._weight(one.grams)} {_name(one.component)}" for one in lacked)
             yield from ("", *paragraph(texts.HOME_LACKED.format(what=named_each)))

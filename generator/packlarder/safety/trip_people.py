@@ -14,7 +14,7 @@ from packlarder.safety.hit import Hit
 from packlarder.safety.limits import AT_RISK_BELOW, AT_RISK_FROM, ENERGY_FROM
 from packlarder.safety.rule import Rule, Shows, TripRule
 from packlarder.safety.trip_case import Eaten, TripCase, as_cooked
-from packlarder.safety.wording import days
+from packlarder.safety.wording import days, litres
 
 _NOT_THIS_DISH = "leave {person} out of it with `for:`, or take another dish"
 _NOT_FROM_THE_BAG = "take something else on the move"
@@ -67,6 +67,29 @@ def infant_eats_honey(case: TripCase) -> Iterator[Hit]:
             sweet = [one for one in case.eaten_by(eater) if Kind.HONEY in one.component.kinds]
             for dish, eaten in _by_dish(sweet).items():
                 yield _at(case, eater, eaten, dish=dish)
+
+
+def infant_counted_whole(case: TripCase) -> Iterator[Hit]:
+    """Find infants of whom nothing says how much they eat, or drink: they count like grown-ups."""
+    for index, eater in enumerate(case.sums.eaters):
+        if eater.model.infant and eater.model.unsaid:
+            counted = {"appetite": _WHOLE_SERVING, "drinks": _DRINKS.format(water=litres(eater.drinks_ml))}
+            told = " and ".join(counted[key] for key in eater.model.unsaid)
+            milk_alone = ", ".join(_MILK_ALONE[key] for key in eater.model.unsaid)
+            yield case.hit("people", index, eater.name, person=eater.name, counted=told, milk_alone=milk_alone)
+
+
+_WHOLE_SERVING = "a whole serving of each dish"
+_DRINKS = "{water} to drink a day"
+_MILK_ALONE = {"appetite": "appetite: 0 %", "drinks": "drinks: 0 L"}
+
+
+def infant_shares_food(case: TripCase) -> Iterator[Hit]:
+    """Find infants that eat of dishes made for all: told once for each."""
+    for eater in case.eaters:
+        eaten = case.eaten_by(eater) if eater.model.infant else []
+        if eaten:
+            yield case.at_lines((one.line for one in eaten), person=eater.name)
 
 
 def raw_for_people_at_risk(case: TripCase) -> Iterator[Hit]:
@@ -172,6 +195,19 @@ def _at_risk(eater: Eater) -> bool:
 RULES: tuple[Rule, ...] = (
     TripRule(id="eats-allergen", severity=Severity.ERROR, facts=("T11-08", "T11-01", "T11-05"), check=eats_allergen),
     TripRule(id="infant-eats-honey", severity=Severity.ERROR, facts=("T12-01", "T12-02"), check=infant_eats_honey),
+    TripRule(
+        id="infant-counted-whole",
+        severity=Severity.WARNING,
+        facts=("T12-10",),
+        check=infant_counted_whole,
+    ),
+    TripRule(
+        id="infant-shares-food",
+        severity=Severity.NOTE,
+        facts=("T12-10", "T12-11", "T12-01"),
+        shows=Shows.FIELD,
+        check=infant_shares_food,
+    ),
     TripRule(
         id="allergen-in-the-pot",
         severity=Severity.WARNING,

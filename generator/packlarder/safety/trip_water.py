@@ -55,25 +55,19 @@ def _ends(case: TripCase, leg: Leg) -> dict[str, str]:
 def filter_alone(case: TripCase) -> Iterator[Hit]:
     """Find water that only runs through a filter."""
     yield from _at(
-        case, [stop for stop in case.sums.stops if stop.model.treated_by is WaterTreatment.FILTER], "treated by"
+        case, [stop for stop in case.sums.stops if stop.model.treatment is WaterTreatment.FILTER], "treated by"
     )
 
 
 def chlorine_alone(case: TripCase) -> Iterator[Hit]:
     """Find water that gets nothing but chlorine."""
-    yield from _at(case, [stop for stop in case.sums.stops if stop.model.treated_by in _CHLORINE], "treated by")
+    yield from _at(case, [stop for stop in case.sums.stops if stop.model.treatment in _CHLORINE], "treated by")
 
 
 def boil_longer_here(case: TripCase) -> Iterator[Hit]:
     """Find wild water that is boiled so high up that a minute is too short."""
     high = [stop for stop in case.sums.stops if stop.conditions.height_m > BOIL_LONGER_ABOVE.value]
-    yield from _at(case, [stop for stop in high if _boiled(stop)], "fills")
-
-
-def _boiled(stop: StopSums) -> bool:
-    """Tell whether wild water is boiled to be safe; of snow that is so wherever nothing else is said."""
-    by = stop.model.treated_by
-    return by is WaterTreatment.BOILING or (by is None and stop.model.fills is Fills.SNOW)
+    yield from _at(case, [stop for stop in high if stop.model.treatment is WaterTreatment.BOILING], "fills")
 
 
 def sea_beside(case: TripCase) -> Iterator[Hit]:

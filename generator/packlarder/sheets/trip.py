@@ -125,8 +125,8 @@ def _said(eater: Eater, trip: Trip) -> Iterator[str]:
 def _stop(stop: StopSums) -> StopRow:
     model, there = stop.model, stop.conditions
     fills = "" if model.fills is None else words.FILLS[model.fills.value]
-    if model.treated_by is not None:
-        fills = words.TREATED_BY.format(fills=fills, way=model.treated_by.value)
+    if model.treatment is not None:
+        fills = words.TREATED_BY.format(fills=fills, way=model.treatment.value)
     return StopRow(
         place=model.place,
         day=names.DAY.format(number=model.day),

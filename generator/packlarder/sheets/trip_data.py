@@ -130,7 +130,7 @@ def _stop(stop: StopSums, meals: list[MealData], journey: Journey) -> StopData:
         air_c=number(conditions.air_c),
         water_c=number(conditions.water_c),
         fills=None if model.fills is None else model.fills.value,
-        treated_by=None if model.treated_by is None else model.treated_by.value,
+        treated_by=None if model.treatment is None else model.treatment.value,
         other_water=None if model.other_water is None else model.other_water.value,
         meals=meals,
         fuel_g={fuel: one.grams for fuel, one in burnt},

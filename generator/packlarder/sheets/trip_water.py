@@ -131,17 +131,19 @@ def _in_ounces(pieces: LegWater, ounces: int) -> tuple[int, ...]:
 
 
 def _leg_treated(leg: Leg, total: Printed) -> Line:
-    if not leg.treated_ml:
+    if not leg.treated_ml or leg.treated_by is None:
         return ()
     return _treated(total if leg.treated_ml == leg.carry_ml else up(leg.treated_ml), leg.treated_by, leg.wait_min)
 
 
-def _treated(water_there: Printed, by: WaterTreatment | None, wait_min: int) -> Line:
-    """Say what must be made fit to drink and how; without a treatment it is snow."""
+def _treated(water_there: Printed, by: WaterTreatment, wait_min: int) -> Line:
+    """Say what must be made fit to drink and how."""
     phrase = words.TREAT_AND_WAIT if wait_min else words.TREAT
+    if by is WaterTreatment.BOILING:
+        phrase = words.BOIL_FOR
     runs: dict[str, Run | Line] = {
         "water": water_there,
-        "way": words.MELT if by is None else words.TREATMENTS[by.value],
+        "way": words.TREATMENTS[by.value],
         "minutes": to_the_minute(wait_min),
     }
     return set_line(phrase, runs)
@@ -178,7 +180,7 @@ def stop_water_rows(trip: TripSums) -> tuple[StopWaterRow, ...]:
 
 
 def _stop(trip: TripSums, stop: StopWater) -> StopWaterRow:
-    used, treated_by = stop.meals, trip.stops[stop.stop].model.treated_by
+    used, treated_by = stop.meals, trip.stops[stop.stop].model.treatment
     return StopWaterRow(
         place=names.stop_called(trip, stop.stop),
         dishes=up(sum(getattr(used, key) for key in OF_DISHES)),
@@ -187,7 +189,7 @@ def _stop(trip: TripSums, stop: StopWater) -> StopWaterRow:
         on_the_spot=stop.on_the_spot,
         other=up(stop.from_other_ml) if stop.from_other_ml else NO_FIGURE,
         other_from="" if stop.from_other is None else words.OTHERS[stop.from_other.value],
-        treated=_treated(up(stop.treated_ml), treated_by, stop.wait_min) if stop.treated_ml else (),
+        treated=_treated(up(stop.treated_ml), treated_by, stop.wait_min) if stop.treated_ml and treated_by else (),
     )
 
 

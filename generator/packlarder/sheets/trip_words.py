@@ -90,6 +90,7 @@ LEG_SAYS = "{total} in all: {pieces}."
 LEG_PIECE = "{figure} {kind}"
 TREAT = "{water} must be made fit to drink: {way}."
 TREAT_AND_WAIT = "{water} must be made fit to drink: {way}, and wait {minutes} before anybody drinks it."
+BOIL_FOR = "{water} must be made fit to drink: keep it at a rolling boil for {minutes}."
 TREATMENTS: Mapping[str, str] = MappingProxyType(
     {
         "boiling": "boil it",
@@ -99,7 +100,6 @@ TREATMENTS: Mapping[str, str] = MappingProxyType(
         "chlorine dioxide": "chlorine dioxide",
     }
 )
-MELT = "melt the snow"
 FROM_OTHER = "{water} more for heaters, cooling and washing comes from lake or sea, and is not carried."
 OTHERS: Mapping[str, str] = MappingProxyType({"lake": "from the lake", "sea": "from the sea"})
 LACKS = "The containers lack {water}."

@@ -56,11 +56,12 @@ def at_camp(
     if not pots:
         return plan, tuple(faults)
     misnamed = bool(detail.pot) and detail.pot not in pots
+    sure = not misnamed and len(pots) == len(trip.pots)
     if misnamed:
-        faults.append(_not_along("pot", detail.pot, plan, pots, household.pots, place))
+        faults += _not_along("pot", detail.pot, plan, trip.pots, household.pots, place)
     wanted = detail.pot or plan.pot_name
     moved = [_in_a_pot(step, plan, pots, detail.pot, place) for step in plan.steps]
-    faults += [fault for _, fault in moved if fault is not None and not misnamed]
+    faults += [fault for _, fault in moved if fault is not None and sure]
     there = replace(
         plan,
         stove_name=stove,
@@ -89,19 +90,25 @@ def _stove(
 ) -> str:
     along = [name for name in trip.stoves if name in household.stoves]
     if detail.stove and detail.stove not in along:
-        faults.append(_not_along("stove", detail.stove, plan, along, household.stoves, place))
+        faults += _not_along("stove", detail.stove, plan, trip.stoves, household.stoves, place)
     for wanted in (detail.stove, plan.model.stove):
         if wanted in along:
             return wanted
     return along[0] if along else plan.stove_name
 
 
-def _not_along(what: str, name: str, plan: DishPlan, along: Iterable[str], ours: Iterable[str], place: Place) -> Fault:
-    """Say of a stove or pot that a meal's line names: it stays at home, or there is none."""
+def _not_along(
+    what: str, name: str, plan: DishPlan, along: Sequence[str], ours: Iterable[str], place: Place
+) -> list[Fault]:
+    """Say of a stove or pot that a meal's line names: it stays at home, or there is none.
+
+    It may be one of those along that is misspelt there: then that is told, and this not.
+    """
     at = place.at(what)
-    if name in ours:
-        return left_at_home(what, name, plan.model.name, along, f"{what}s", at)
-    return unknown_kit(what, name, ours, at)
+    if name not in ours:
+        return [unknown_kit(what, name, ours, at)]
+    sound = bool(along) and all(one in ours for one in along)
+    return [left_at_home(what, name, plan.model.name, along, f"{what}s", at)] if sound else []
 
 
 def _in_a_pot(

@@ -12,7 +12,6 @@ from packlarder.reckon.heat import cartridges_g, fuel_g
 from packlarder.reckon.trip.burner import Burner, boiling_safe_kj, first_burner, melting_kj
 from packlarder.reckon.trip.journey import Fuel, Leg, StopFuel, StopWater
 from packlarder.reckon.trip.records import PlannedTrip, StopSums
-from packlarder.reckon.trip.treating import is_treated
 
 Burnt = dict[tuple[int | None, str], float]
 """Grams by stop (None for the spare day) and fuel."""
@@ -63,8 +62,10 @@ def _cooking(planned: PlannedTrip) -> Burnt:
 
 
 def _for_water(planned: PlannedTrip, household: Household, heat_kj: Callable[[StopSums, Burner], float]) -> Burnt:
-    """Burn for water alone what brings some heat into a pot at each stop."""
+    """Burn for water alone what brings some heat into a pot at each stop; nothing without a stove or a pot."""
     grams: Burnt = {}
+    if not (planned.model.stoves and planned.model.pots):
+        return grams
     for stop in planned.stops:
         burner = first_burner(planned.model, household, windy=stop.model.windy)
         needed = heat_kj(stop, burner)
@@ -77,7 +78,7 @@ def _boiled_kj(
     planned: PlannedTrip, stop: StopSums, burner: Burner, stops: Sequence[StopWater], legs: Sequence[Leg]
 ) -> float:
     """Give the heat that boils the water of a stop safe: that of its leg, and what its meals do not heat anyway."""
-    if not is_treated(stop) or stop.model.treated_by is not WaterTreatment.BOILING:
+    if stop.model.treatment is not WaterTreatment.BOILING:
         return 0.0
     used = stops[stop.index]
     heated = sum(meal.sums.water.hot_ml for meal in planned.meals if meal.stop == stop.index)

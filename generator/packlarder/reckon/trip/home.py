@@ -19,6 +19,15 @@ class TakenOut:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class StayedShut:
+    """What a trip was to take from a container that stayed shut: it is not booked."""
+
+    mark: Mark
+    component: ComponentSums
+    grams: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class NotInStore:
     """What a trip wanted and the larder had not: it came from elsewhere, and is not booked."""
 
@@ -41,6 +50,16 @@ def taken_out(trip: TripSums, left_g: Mapping[Mark, float], not_taken: Collectio
         TakenOut(mark=mark, component=whose[mark], grams=took, emptied=took >= left_g.get(mark, took) - CRUMB_G)
         for mark, took in grams.items()
         if mark not in not_taken and took > 0
+    )
+
+
+def stayed_shut(trip: TripSums, not_taken: Collection[Mark]) -> tuple[StayedShut, ...]:
+    """Give what was planned to be taken from containers that nobody opened after all."""
+    return tuple(
+        StayedShut(mark=drawn.mark, component=fill.component, grams=drawn.grams)
+        for fill in trip.stores.fills
+        for drawn in fill.drawn
+        if drawn.mark in not_taken
     )
 
 

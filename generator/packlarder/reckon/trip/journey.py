@@ -41,9 +41,10 @@ class Leg:
     """The stretch from one fill point to the next, or to the end.
 
     `from_stop` is the stop where it is filled, None for home; `to_stop` the next fill point, None for the end. `stops`
-    are those on the way whose meals it serves. `from_other_ml` is what lake or sea serves there and nobody carries.
-    `treated_ml` is what must be made fit to drink at its fill point, `wait_min` how long that water must stand before
-    anybody drinks it. `short_ml` is what the containers lack, 0 where they hold it, None where none are named.
+    are those on the way whose meals it serves; the leg home from a last fill point has none. `from_other_ml` is what
+    lake or sea serves there and nobody carries. `treated_ml` is what must be made fit to drink at its fill point,
+    `wait_min` how long that water must stand before anybody drinks it. `short_ml` is what the containers lack, 0 where
+    they hold it, None where none are named.
     """
 
     number: int

@@ -15,7 +15,6 @@ from packlarder.reckon.trip.burner import largest_pot
 from packlarder.reckon.trip.camp import wants_stove
 from packlarder.reckon.trip.journey import Fuel, KitItem, Rubbish
 from packlarder.reckon.trip.records import PlannedTrip, TripMeal, TripPack
-from packlarder.reckon.trip.treating import is_treated
 
 
 class Kit(StrEnum):
@@ -135,8 +134,7 @@ def _on_flame(step: PlannedStep) -> bool:
 def _heats_water(planned: PlannedTrip) -> bool:
     """Tell whether water is boiled to make it safe, or snow is melted, somewhere."""
     return any(
-        stop.model.fills is Fills.SNOW or (is_treated(stop) and stop.model.treated_by is WaterTreatment.BOILING)
-        for stop in planned.stops
+        stop.model.fills is Fills.SNOW or stop.model.treatment is WaterTreatment.BOILING for stop in planned.stops
     )
 
 
@@ -176,8 +174,8 @@ def _keeps_in_cosy(plan: DishPlan) -> bool:
 def _for_water(planned: PlannedTrip) -> Iterator[KitItem]:
     for name, container in planned.model.water_containers.items():
         yield _item(name, Why.HOLDS_WATER, container.count)
-    treated_by = [stop.model.treated_by for stop in planned.stops if is_treated(stop)]
-    needed = {what for by in treated_by if by is not None for what in _TREATED_WITH[by]}
+    treated_by = [stop.model.treatment for stop in planned.stops if stop.model.treatment is not None]
+    needed = {what for by in treated_by for what in _TREATED_WITH[by]}
     for what in (one for one in Kit if one in needed):
         yield _item(what, Why.TREATS)
     if planned.model.cooler is not None:

@@ -18,7 +18,7 @@ from packlarder.reckon.dish import printed_g, work_out_each
 from packlarder.reckon.records import ComponentSums, Conditions, DishPlan
 from packlarder.reckon.settled import Settled
 from packlarder.reckon.trip import slips
-from packlarder.reckon.trip.camp import at_camp, conditions_at, hardest, settled_at
+from packlarder.reckon.trip.camp import at_camp, conditions_at, hardest, settled_at, wants_stove
 from packlarder.reckon.trip.menu import MenuLine, menu_of
 from packlarder.reckon.trip.records import Eater, MoveRation, PlannedTrip, StopSums, TripMeal
 
@@ -105,6 +105,8 @@ class _Planner:
                 for index, name in enumerate(names)
                 if name not in ours
             ]
+        for stop in self.stops:
+            self.faults += slips.nothing_to_heat_water_on(stop.model, self.trip, stop.place)
 
     def _meals(self, lines: Sequence[MenuLine]) -> Iterator[TripMeal]:
         """Work out dishes in the order of lines, and number those that somebody eats."""
@@ -131,6 +133,8 @@ class _Planner:
         if settled is None or not eaters:
             return None
         plan, kept = settled
+        if wants_stove(plan):
+            self.faults += slips.nothing_to_cook_on(plan.model.name, self.trip, line.place)
         (sums,) = work_out_each(kept, (_whole(portions),), self._fuel_margin)
         on = self.date_of(line.day)
         return TripMeal(

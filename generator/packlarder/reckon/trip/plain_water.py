@@ -6,11 +6,15 @@ from packlarder.figures.trips import HEAT_DRINKING
 from packlarder.reckon.dish import ALMOST
 from packlarder.reckon.kitchen import share_out
 from packlarder.reckon.trip.journey import NO_WATER, LegWater
+from packlarder.reckon.trip.legs import sets_out_from_water
 from packlarder.reckon.trip.records import PlannedTrip, StopSums
 
 
 class PlainWater:
-    """The plain water of a trip while its days are gone through: on the way to each stop, and at each stop."""
+    """The plain water of a trip while its days are gone through: on the way to each stop, and at each stop.
+
+    What is drunk on the way home from a last fill point is no stop's.
+    """
 
     def __init__(self, planned: PlannedTrip) -> None:
         """Go through all days of a trip, those included on which nothing is listed."""
@@ -24,6 +28,8 @@ class PlainWater:
 
     def _drunk(self, planned: PlannedTrip, day: int) -> None:
         """Share a day's drinking out to the ways to the stops of that day; without any, it is drunk where one stays."""
+        if day == planned.last_day and sets_out_from_water(planned):
+            return
         amount = drinking_ml(planned, day)
         reached = [stop.index for stop in planned.stops if stop.model.day == day]
         stays = stays_at(planned, day)

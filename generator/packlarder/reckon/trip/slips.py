@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from packlarder.book.book import DISHES_FOLDER, Book, spoken
+from packlarder.book.stop import Fills, Stop, WaterTreatment
 from packlarder.book.trip import Trip
 from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.reckon.batch_slips import unknown_component
@@ -33,6 +34,35 @@ def unknown_kit(what: str, name: str, known: Iterable[str], place: Place) -> Fau
     message = f'no {what} is called "{name}"'
     help = f"{did_you_mean(name, names)}book.yaml knows: {', '.join(names)}"
     return Fault(place=place, code=f"unknown-{what}", message=message, help=help)
+
+
+def nothing_to_cook_on(dish: str, trip: Trip, place: Place) -> list[Fault]:
+    """Say that no stove, or no pot, comes along for a dish that wants one; nothing where both do."""
+    return _no_heat(
+        f"nothing to cook it on: {dish} wants a flame or hot water",
+        "take a dish that wants neither",
+        trip,
+        place,
+    )
+
+
+def nothing_to_heat_water_on(stop: Stop, trip: Trip, place: Place) -> list[Fault]:
+    """Say that no stove, or no pot, comes along where the water of a stop is boiled or melted."""
+    if stop.fills is Fills.SNOW:
+        return _no_heat(f"snow is melted at {stop.place}", "carry water there", trip, place.at("fills"))
+    if stop.treatment is WaterTreatment.BOILING:
+        other = "treat it in another way"
+        return _no_heat(f"water is boiled at {stop.place}", other, trip, place.at("treated by"))
+    return []
+
+
+def _no_heat(what: str, otherwise: str, trip: Trip, place: Place) -> list[Fault]:
+    lacks = "stove" if not trip.stoves else "pot" if not trip.pots else ""
+    if not lacks:
+        return []
+    message = f"{what}, and no {lacks} comes along"
+    help = f"name one of yours under `{lacks}s:`, or {otherwise}"
+    return [Fault(place=place, code=f"no-{lacks}", message=message, help=help)]
 
 
 def left_at_home(what: str, name: str, dish: str, along: Iterable[str], key: str, place: Place) -> Fault:

@@ -1,6 +1,6 @@
 """Water that is made fit to drink: which, how, and how long it takes until it may be drunk."""
 
-from packlarder.book.stop import Fills, WaterTreatment
+from packlarder.book.stop import WaterTreatment
 from packlarder.figures import trips
 from packlarder.reckon.trip.records import StopSums
 
@@ -8,8 +8,8 @@ _WITH_CHLORINE = frozenset({WaterTreatment.CHLORINE, WaterTreatment.FILTER_AND_C
 
 
 def is_treated(stop: StopSums) -> bool:
-    """Tell whether water that is filled at a stop is treated before it is drunk; snow only where somebody says so."""
-    return stop.model.fills in (Fills.TREATED, Fills.SNOW) and stop.model.treated_by is not None
+    """Tell whether water that is filled at a stop is treated before it is drunk."""
+    return stop.model.treatment is not None
 
 
 def wait_min(stop: StopSums) -> int:
@@ -17,8 +17,8 @@ def wait_min(stop: StopSums) -> int:
 
     A filter gives water that may be drunk at once.
     """
-    by = stop.model.treated_by
-    if not is_treated(stop) or by is None or by is WaterTreatment.FILTER:
+    by = stop.model.treatment
+    if by is None or by is WaterTreatment.FILTER:
         return 0
     if by is WaterTreatment.BOILING:
         return rolling_boil_min(stop.conditions.height_m)

@@ -24,7 +24,7 @@ def stop_waters(planned: PlannedTrip) -> tuple[StopWater, ...]:
 
 def leg_waters(planned: PlannedTrip, stops: Sequence[StopWater]) -> tuple[Leg, ...]:
     """Give what is carried on every leg, from what is used at the stops."""
-    return tuple([_leg(planned, stretch, stops) for stretch in stretches(planned.stops)])
+    return tuple([_leg(planned, stretch, stops) for stretch in stretches(planned)])
 
 
 def of_dish(sums: DishSums) -> LegWater:
@@ -71,25 +71,34 @@ def _leg(planned: PlannedTrip, stretch: Stretch, stops: Sequence[StopWater]) -> 
         number=stretch.number,
         from_stop=stretch.from_stop,
         to_stop=stretch.to_stop,
-        first_day=1 if origin is None else planned.stops[origin.index + 1].model.day,
+        first_day=_first_day(planned, stretch),
         last_day=planned.last_day if stretch.to_stop is None else planned.stops[stretch.to_stop].model.day,
         stops=stretch.between,
         water=water,
         from_other_ml=sum(stops[index].from_other_ml for index in stretch.between),
         fills=Fills.TAP if origin is None else origin.model.fills,
-        treated_by=None if origin is None else origin.model.treated_by,
+        treated_by=None if origin is None else origin.model.treatment,
         treated_ml=water.carry_ml if treated else 0,
         wait_min=0 if origin is None else wait_min(origin),
         short_ml=_short_ml(planned, water),
     )
 
 
+def _first_day(planned: PlannedTrip, stretch: Stretch) -> int:
+    """Give the day on which the first stop of a leg is reached; the last where it leads home without any."""
+    if stretch.from_stop is None:
+        return 1
+    return planned.stops[stretch.reached[0]].model.day if stretch.reached else planned.last_day
+
+
 def _carried(planned: PlannedTrip, stretch: Stretch, stops: Sequence[StopWater]) -> LegWater:
     """Add up what is used between two fill points and drunk on the way, with the spare day and the margin."""
+    homeward_ml = 0 if stretch.reached else drinking_ml(planned, planned.last_day)
     used = together(
         [
             *[stops[index].meals for index in stretch.between],
             *[stops[index].on_the_way for index in stretch.reached],
+            LegWater(drinking_ml=homeward_ml),
         ]
     )
     whole = used._replace(spare_day_ml=_spare_day_ml(planned, stretch, stops))
