@@ -157,7 +157,7 @@ def test_what_each_eats_stands_beside_the_range() -> None:
 
 
 def test_a_leg_says_what_is_done_with_its_water() -> None:
-    """Water from home is fit to drink, lake water is treated and waits, snow is boiled; what two cans and four bottles lack is told."""
+    """Water from home is fit, lake water waits, snow is boiled; what two cans and four bottles lack is told."""
     home, lake, snow = trip().legs
     assert plain(home.treated, System.METRIC, 0) == ""
     assert plain(lake.treated, System.METRIC, 0) == (

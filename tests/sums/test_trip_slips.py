@@ -1,8 +1,11 @@
 """What is wrong in a trip is told once, where it stands, with a way out; nothing is lost in silence."""
 
+from textwrap import dedent
+
 import pytest
 from tests.sums.book_of import Told
-from tests.sums.journey_of import faults_in, journey_of, keys_of, menu_of
+from tests.sums.journey_of import DISHES, faults_in, journey_of, keys_of, menu_of
+from tests.sums.trip_of import trips_of
 
 from packlarder.faults import Severity
 
@@ -172,20 +175,20 @@ def test_each_meal_that_wants_heat_is_told_where_nothing_comes_along(
     """Rice wants hot water and is eaten twice, noodles want a flame; cold rice and milk want neither."""
     faults = faults_in(f"{CAMP}  meals: [lunch: cold rice, supper: rice, supper: rice, supper: noodles]\n", **keys)
     assert [(fault.code, fault.marked) for fault in faults] == [(code, "rice"), (code, "rice"), (code, "noodles")]
-    assert faults[0].message == (f"nothing to cook it on: rice wants a flame or hot water, and no {lacks} comes along")
+    assert faults[0].message == (f"nothing to cook it on: Rice wants a flame or hot water, and no {lacks} comes along")
     assert faults[0].help == f"name one of yours under `{lacks}s:`, or take a dish that wants neither"
 
 
-def test_a_trip_may_go_without_stove_and_pots() -> None:
+@pytest.mark.parametrize("kit", ["", "stoves: []\npots: []\n"])
+def test_a_trip_may_go_without_stove_and_pots(kit: str) -> None:
     """Left out or empty: what is cold is planned, water of the tap is carried, and nothing is wrong."""
-    stops = "- {place: camp, day: 1, fills: tap, meals: [lunch: cold rice]}\n"
-    text = trip_text(stops, drinks="[milk]", spare_day="[lunch: cold rice]")
-    without = "".join(line for line in text.splitlines(keepends=True) if not line.startswith(("stoves", "pots")))
-    for one in (without, text.replace("[burner, spirit]", "[]").replace("[pot, pan]", "[]")):
-        planned, faults = planned_of(one)
-        assert not faults
-        assert planned is not None
-        assert [meal.dish for meal in planned.meals] == ["cold-rice", "milk", "cold-rice", "milk"]
+    trip = (
+        f"starts: 2027-06-26\npeople: [Ada, Bo]\n{kit}drinks: [milk]\nspare day: [lunch: cold rice]\n"
+        "stops:\n- {place: camp, day: 1, fills: tap, meals: [lunch: cold rice]}\n"
+    )
+    cold = {name: f"serves: 1\n{dedent(DISHES[name])}" for name in ("cold rice", "milk")}
+    found = trips_of({"trip": trip}, dishes={name.replace(" ", "-"): text for name, text in cold.items()})
+    assert [meal.dish for meal in found.trips["trip"].meals] == ["cold-rice", "milk", "cold-rice", "milk"]
 
 
 @pytest.mark.parametrize(
