@@ -6,8 +6,7 @@ import pytest
 from PIL import Image
 from tests.browser.conftest import DESK, PHONE, THEME, Open
 from tests.browser.test_pages import bare
-from tests.site.sample_trip import ID
-from tests.site.test_site_trips import book
+from tests.site.sample_trip import ID, tripped
 
 from packlarder.publish.site import build_site
 
@@ -18,7 +17,7 @@ PAGES = (f"trips/{ID}.html", "trips.html")
 def site(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """Build the site of the book with the sample trip."""
     out = tmp_path_factory.mktemp("trips")
-    build_site(book(), theme=THEME, out=out)
+    build_site(tripped(), theme=THEME, out=out)
     return out
 
 
