@@ -1,6 +1,7 @@
 """The pocket file: the whole book in one HTML file that asks for nothing, to be searched by the browser's own find.
 
-It leaves out photos, and the figures and file format that the site shows.
+It leaves out photos, and the figures and file format that the site shows. Of a planned trip it has what one needs
+on the way; one that is gone is only named.
 """
 
 import base64

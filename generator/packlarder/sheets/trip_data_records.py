@@ -36,6 +36,7 @@ class InsteadData(TypedDict):
     """A component that is taken instead of the one that the dish names."""
 
     component: str
+    raw: bool
     stands_in_for: str
 
 
