@@ -1,5 +1,6 @@
 """`home` through the real command line: shown first, then written whole or not at all, and never twice."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
@@ -285,12 +286,12 @@ def test_an_old_error_of_another_trip_keeps_nobody_from_booking(
     later = TRIP.replace("Egg trip", "Later").replace("05-22", "06-03").replace("[Ada]", "[Ada, Bo, Cai, Dee]")
     write(book, "trips/later.yaml", later)
     shell = Shell(book, capsys)
-    assert "error[starts-in-the-past]: 76\u00a0g of egg powder lack" in shell("check")[1]
+    assert re.findall("([0-9]+) g of egg powder lack", shell("check")[1]) == ["76"]
     lesson = ("--learnt", "scrambled eggs: egg powder: 60 g -> 70 g")
     ended, out, err = shell("home egg-trip --write", *lesson)
     assert (ended, err) == (0, "")
     assert out.endswith("Written. The trip is gone.\n")
-    assert "error[starts-in-the-past]: 116\u00a0g of egg powder lack" in shell("check")[1]
+    assert re.findall("([0-9]+) g of egg powder lack", shell("check")[1]) == ["115"]
 
 
 def test_what_was_noted_before_is_mentioned(shell: Shell) -> None:

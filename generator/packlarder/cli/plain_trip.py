@@ -151,6 +151,8 @@ class _Page:
             yield words.START_BY.format(day=short_date(one.start_by))
 
     def _when(self, task: Task) -> str:
+        if task.overdue:
+            return words.NOW
         day = short_date(task.starts.date())
         return day if task.whole_day else words.AT.format(date=day, clock=clock(task.starts, task.starts.date()))
 

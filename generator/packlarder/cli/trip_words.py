@@ -64,5 +64,6 @@ START_BY = "start by {day}"
 
 TASK_OF = "{what}: {names}"
 UNTIL = "until {day}"
+NOW = "now"
 AT = "{date} {clock}"
 SPAN = "{least} to {most}"

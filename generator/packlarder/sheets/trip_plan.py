@@ -82,11 +82,18 @@ def _moment(at: datetime) -> str:
 
 def plan_days(trip: TripSums) -> tuple[PlanDay, ...]:
     """Set what is to be done before a trip, by the day on which it begins, in the order of time."""
-    tasks = sorted(trip.stores.tasks, key=lambda task: (task.starts.date(), not task.whole_day, task.starts))
     return tuple(
-        PlanDay(on=_dated(on, trip.model.starts), tasks=tuple(_together(of_day)))
-        for on, of_day in groupby(tasks, key=lambda task: task.starts.date())
+        PlanDay(on=words.NOW if overdue else _dated(on, trip.model.starts), tasks=tuple(_together(of_day)))
+        for (overdue, on), of_day in groupby(sorted(trip.stores.tasks, key=_rank), key=_day)
     )
+
+
+def _rank(task: Task) -> tuple[date, bool, bool, datetime]:
+    return task.starts.date(), not task.overdue, not task.whole_day, task.starts
+
+
+def _day(task: Task) -> tuple[bool, date]:
+    return task.overdue, task.starts.date()
 
 
 def _dated(on: date, starts: date) -> str:

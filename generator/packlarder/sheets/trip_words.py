@@ -90,6 +90,8 @@ LEG_SAYS = "{total} in all: {pieces}."
 LEG_PIECE = "{figure} {kind}"
 TREAT = "{water} must be made fit to drink: {way}."
 TREAT_AND_WAIT = "{water} must be made fit to drink: {way}, and wait {minutes} before anybody drinks it."
+NOW = "Now"
+"""The day of what would have had to be done before today."""
 BOIL_FOR = "{water} must be made fit to drink: keep it at a rolling boil for {minutes}."
 TREATMENTS: Mapping[str, str] = MappingProxyType(
     {

@@ -8,6 +8,7 @@ from dataclasses import replace
 from packlarder.faults import Fault
 from packlarder.reckon.trip.fills import fills_of
 from packlarder.reckon.trip.keeps import too_late_for_jars, too_late_for_packs
+from packlarder.reckon.trip.overdue import is_it_over
 from packlarder.reckon.trip.packing import trip_packs
 from packlarder.reckon.trip.pantry import Pantry, packed_on
 from packlarder.reckon.trip.records import PlannedTrip, TripPack
@@ -30,7 +31,7 @@ def provide(
     trip, taken = reserve(planned, shops, pantry)
     expired = too_late_for_jars(taken, pantry)
     packs = trip_packs(trip, shops)
-    faults = [*too_late_for_packs(trip, packs, pantry), *expired]
+    faults = [*is_it_over(trip, pantry.on), *too_late_for_packs(trip, packs, pantry), *expired]
     pantry.shelf.open(packed_on(trip))
     fills = fills_of(taken, packs)
     work = work_for(trip, fills, taken, pantry)

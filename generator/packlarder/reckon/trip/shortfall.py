@@ -10,6 +10,7 @@ from packlarder.measure import in_grams
 from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.trip.chain_back import ToDry, dried_at_home, is_mix, to_dry
 from packlarder.reckon.trip.loads import loads_of
+from packlarder.reckon.trip.overdue import done_now, under_way
 from packlarder.reckon.trip.pantry import Pantry, packed_on
 from packlarder.reckon.trip.records import PlannedTrip
 from packlarder.reckon.trip.schedule import TimedLoad, timed
@@ -32,7 +33,12 @@ class Work:
 
 
 def work_for(trip: PlannedTrip, fills: Sequence[Fill], taken: Iterable[Taken], pantry: Pantry) -> Work:
-    """Plan how to get what is short; the dryers' time that it takes is gone for later trips."""
+    """Plan how to get what is short; the dryers' time that it takes is gone for later trips.
+
+    Of a trip that is under way, or over, nothing is planned any more.
+    """
+    if under_way(trip, pantry.on):
+        return Work(shortfalls=(), loads=(), tasks=(), gaps=(), faults=())
     short = [fill for fill in fills if fill.short_g > 0]
     packing = packed_on(trip)
     foods = [to_dry(fill.component, fill.short_g, pantry) for fill in short if dried_at_home(fill.component)]
@@ -44,7 +50,7 @@ def work_for(trip: PlannedTrip, fills: Sequence[Fill], taken: Iterable[Taken], p
     return Work(
         shortfalls=shortfalls,
         loads=tuple([_drying_load(number, one) for number, one in enumerate(loads, 1)]),
-        tasks=in_order(tasks) if fills else (),
+        tasks=in_order(done_now(tasks, pantry.on)) if fills else (),
         gaps=tuple([_gap(food) for food in foods if food.trays is None]),
         faults=tuple([starts_in_the_past(trip, one, pantry.on) for one in shortfalls if _late(one, pantry.on)]),
     )
