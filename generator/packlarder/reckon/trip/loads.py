@@ -25,7 +25,7 @@ class Load:
     """A load before it has a time: what it takes, how long, and how long its dryer rests after it, in hours.
 
     `conditions` are the days for which something of it is conditioned afterwards, 0 for nothing. `leads` are the days
-    before loading on which the first work on it is done.
+    before loading on which the first work on it is done, if people are at home then.
     """
 
     dryer: str

@@ -9,7 +9,7 @@ from packlarder.faults import Fault
 from packlarder.reckon.trip.fills import fills_of
 from packlarder.reckon.trip.keeps import too_late_for_jars, too_late_for_packs
 from packlarder.reckon.trip.packing import trip_packs
-from packlarder.reckon.trip.pantry import Pantry, packed_on
+from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.records import PlannedTrip, TripPack
 from packlarder.reckon.trip.reserve import reserve
 from packlarder.reckon.trip.shops import Shops
@@ -31,7 +31,7 @@ def provide(
     expired = too_late_for_jars(taken, pantry)
     packs = trip_packs(trip, shops)
     faults = [*too_late_for_packs(trip, packs, pantry), *expired]
-    pantry.shelf.open(packed_on(trip))
+    pantry.shelf.open(pantry.packed_on(trip))
     fills = fills_of(taken, packs)
     work = work_for(trip, fills, taken, pantry)
     stores = Stores(fills=fills, shortfalls=work.shortfalls, loads=work.loads, tasks=work.tasks)
