@@ -5,13 +5,13 @@ From the first work on a load until it is taken out nobody is away: else all of 
 home on the evening before the day of cooking buys on that day.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
 from packlarder.figures.before_a_trip import LOADED_AT, SECOND_WEIGHING, UP_FROM, UP_UNTIL
 from packlarder.reckon.trip.away import A_DAY, Absence, day_at_home
-from packlarder.reckon.trip.loads import Load
+from packlarder.reckon.trip.loads import Load, Shared
 from packlarder.reckon.trip.pantry import Busy, Pantry
 
 IN_THE_MORNING = (int(LOADED_AT.value),)
@@ -42,25 +42,42 @@ class TimedLoad:
         return self.ends + timedelta(hours=self.load.rest_hours)
 
 
-def timed(loads: Sequence[Load], packed_on: date, pantry: Pantry) -> tuple[TimedLoad, ...]:
-    """Give each load its time and take that from the dryers', in order of time."""
+def timed(shared: Iterable[Shared], packed_on: date, pantry: Pantry) -> tuple[TimedLoad, ...]:
+    """Give each load its time and take that from the dryers', in order of time.
+
+    Raw and other food lie together only where else some load would have had to begin before today.
+    """
     found: list[TimedLoad] = []
-    for dryer in dict.fromkeys(load.dryer for load in loads):
-        of_dryer = [load for load in loads if load.dryer == dryer]
-        placed = _placed(of_dryer, packed_on, pantry, IN_THE_MORNING)
-        if any(one.begun_on < pantry.on for one in placed):
-            closer = _placed(of_dryer, packed_on, pantry, BY_DAY)
-            placed = max(placed, closer, key=lambda plan: min(one.begun_on for one in plan))
-        pantry.busy[dryer] += [Busy(one.starts, one.rested_at) for one in placed]
+    for dryer in shared:
+        placed = _in_time(dryer, packed_on, pantry)
+        pantry.busy[dryer.dryer] += [Busy(one.starts, one.rested_at) for one in placed]
         found += placed
     return tuple(sorted(found, key=lambda one: (one.starts, one.load.dryer)))
 
 
+def _in_time(dryer: Shared, packed_on: date, pantry: Pantry) -> list[TimedLoad]:
+    """Give the first plan for a dryer that need not begin before today, or else the one that begins last."""
+    ways = [(loads, hours) for loads in (dryer.apart, dryer.together) if loads for hours in (IN_THE_MORNING, BY_DAY)]
+    tried: list[list[TimedLoad]] = []
+    for loads, hours in ways:
+        tried.append(placed := _placed(loads, packed_on, pantry, hours))
+        if _begins(placed) >= pantry.on:
+            return placed
+    return max(tried, key=_begins)
+
+
+def _begins(placed: Iterable[TimedLoad]) -> date:
+    return min(one.begun_on for one in placed)
+
+
 def _placed(loads: Sequence[Load], packed_on: date, pantry: Pantry, hours: Sequence[int]) -> list[TimedLoad]:
-    """Place the loads of one dryer from the last to the first; what is conditioned afterwards comes first."""
+    """Place the loads of one dryer from the last to the first.
+
+    What is conditioned afterwards comes first, then what needs the least work before it is loaded.
+    """
     placed: list[TimedLoad] = []
     from_the_last = loads[::-1]
-    for load in sorted(from_the_last, key=lambda load: load.conditions):
+    for load in sorted(from_the_last, key=lambda load: (load.conditions, -load.leads)):
         end_by = datetime.combine(packed_on - timedelta(days=load.conditions), time(IN_THE_MORNING[0]))
         taken = [*pantry.busy[load.dryer], *[Busy(one.starts, one.rested_at) for one in placed]]
         placed.append(_in_free_time(load, end_by, taken, pantry.away, hours))
