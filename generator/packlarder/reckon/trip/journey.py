@@ -136,6 +136,25 @@ class Fuel:
         return sum(stop.grams for stop in self.stops) + self.margin_g
 
 
+class StepTime(NamedTuple):
+    """When a step of a dish begins and ends, and when its water boils and is poured, of the first round; by the clock.
+
+    `step` is an index of the plan's. All moments of a dish are rounded up to whole minutes in one way, so that no step
+    begins before the one that it waits for has ended, and none ends after the dish is ready. `boils_at` is None where
+    nothing is brought to the boil; water that is given cold is poured at `begins`.
+    """
+
+    step: int
+    begins: datetime
+    boils_at: datetime | None
+    ends: datetime
+
+    @property
+    def poured_at(self) -> datetime:
+        """Give when food gets its water, hot or cold."""
+        return self.begins if self.boils_at is None else self.boils_at
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SoakStart:
     """A step in which food soaks or steeps by itself: when its water goes in. `step` is an index of the plan's."""
@@ -151,6 +170,7 @@ class MealClock:
 
     Where several dishes of one meal share the flame, they are cooked one after another: `ready_at` then lies before
     `eat_at`, and `waits_min` is how long it stands ready. `after` is the number of the dish that has the flame before.
+    `flame_at` is when it first has the flame itself, None if it wants none. `steps` has the times of every step.
     """
 
     number: int
@@ -160,6 +180,8 @@ class MealClock:
     waits_min: int
     soaks: tuple[SoakStart, ...]
     after: int | None
+    flame_at: datetime | None = None
+    steps: tuple[StepTime, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
