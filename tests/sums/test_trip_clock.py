@@ -14,7 +14,7 @@ from tests.sums.trip_of import Travelled
 
 from packlarder.reckon.trip.clock import burning
 from packlarder.reckon.trip.flame_share import Burning, Turn, flame_minutes, turns
-from packlarder.reckon.trip.journey import SoakStart
+from packlarder.reckon.trip.journey import SoakStart, StepTime
 
 DAY = datetime(2027, 6, 26)  # noqa: DTZ001  # times of day at camp have no zone
 
@@ -30,18 +30,18 @@ def supper(*dishes: str, more: str = "") -> Travelled:
 
 
 def test_one_dish_by_itself() -> None:
-    """Rice takes 11.51 min, so 12: begun at 18:18. Its water boils after 2.51 min, so at the latest at 18:20."""
+    """Rice takes 11.51 min, so 12: begun at 18:18. Its water boils after 2.51 min, so by 18:21."""
     clock = supper("rice").clock(1)
     assert (clock.start_at, clock.ready_at, clock.eat_at) == (at(18, 18), at(18, 30), at(18, 30))
-    assert clock.soaks == (SoakStart(step=0, at=at(18, 20), minutes=8),)
-    assert (clock.waits_min, clock.after) == (0, None)
+    assert clock.soaks == (SoakStart(step=0, at=at(18, 21), minutes=8),)
+    assert (clock.waits_min, clock.after, clock.flame_at) == (0, None, at(18, 18))
 
 
 def test_food_without_a_flame() -> None:
     """Milk is mixed in a minute and does not soak; a pinch takes no time; nobody waits for a flame."""
     trip = supper("milk", "a pinch", "rice")
     milk, pinch, rice = trip.journey.clock
-    assert (milk.start_at, milk.soaks, milk.after) == (at(18, 29), (), None)
+    assert (milk.start_at, milk.soaks, milk.after, milk.flame_at) == (at(18, 29), (), None, None)
     assert (pinch.start_at, pinch.ready_at) == (at(18, 30), at(18, 30))
     assert (rice.start_at, rice.waits_min, rice.after) == (at(18, 18), 0, None)
 
@@ -63,7 +63,8 @@ def test_two_dishes_on_one_burner() -> None:
     rice, noodles = supper("rice", "noodles").journey.clock
     assert (noodles.start_at, noodles.ready_at, noodles.waits_min, noodles.after) == (at(18, 13), at(18, 30), 0, 1)
     assert (rice.start_at, rice.ready_at, rice.waits_min, rice.after) == (at(18, 10), at(18, 22), 8, None)
-    assert rice.soaks == (SoakStart(step=0, at=at(18, 12), minutes=8),)
+    assert rice.soaks == (SoakStart(step=0, at=at(18, 13), minutes=8),)
+    assert (rice.flame_at, noodles.flame_at) == (at(18, 10), at(18, 13))
 
 
 def test_two_burners() -> None:
@@ -138,19 +139,78 @@ def test_no_flame_is_used_twice(dishes: list[str], burners: int) -> None:
         assert sum(flame >> minute & 1 for flame in flames) <= burners
 
 
+def test_times_of_steps() -> None:
+    """Beef for two: 0.4 L boil after 2.51 min, a minute in hand, 10 of soak, a minute to drain, then the pan.
+
+    In the pan 100 g of beef with the 150 mL that it took up come from 10 °C to the boil: 4.186 * 150 * 90 J and 1.4 J
+    for each dry gram and degree are 69.1 s, 1.15 min; then 5 min. So 13.51, 14.51, 15.66 and 20.66 min, of 21.
+    """
+    clock = supper("beef").clock(1)
+    assert (clock.start_at, clock.ready_at) == (at(18, 9), at(18, 30))
+    assert clock.steps == (
+        StepTime(step=0, begins=at(18, 9), boils_at=at(18, 12), ends=at(18, 23)),
+        StepTime(step=1, begins=at(18, 23), boils_at=None, ends=at(18, 24)),
+        StepTime(step=2, begins=at(18, 24), boils_at=at(18, 25), ends=at(18, 30)),
+    )
+
+
+@given(st.lists(st.sampled_from([*DISHES]), min_size=1, max_size=4), st.integers(0, 4000))
+@settings(max_examples=30, deadline=None)
+def test_times_never_contradict_each_other(dishes: list[str], height_m: int) -> None:
+    """Within a step time runs on; no step begins before the one above, or a step that it waits for, is over."""
+    stop = f"{{place: A, day: 1, height: {height_m} m, meals: [{', '.join(f'supper: {dish}' for dish in dishes)}]}}"
+    trip = journey_of(stop)
+    for clock in trip.journey.clock:
+        meal = trip.meal(clock.number)
+        assert clock.steps[0].begins == clock.start_at
+        for time, facts in zip(clock.steps, meal.settled.steps, strict=True):
+            assert time.begins <= time.poured_at <= time.ends <= clock.ready_at
+            assert all(clock.steps[before].ends <= time.begins for before in facts.waits_for)
+            if time.step:
+                assert clock.steps[time.step - 1].begins <= time.begins
+        assert all(soak.at == clock.steps[soak.step].poured_at for soak in clock.soaks)
+        assert all(soak.at + timedelta(minutes=soak.minutes) <= clock.steps[soak.step].ends for soak in clock.soaks)
+        flames = [clock.steps[index].begins for index, step in enumerate(meal.sums.steps) if step.heat_kj]
+        assert clock.flame_at == min(flames, default=None)
+
+
+def test_a_hot_drink_is_made_last() -> None:
+    """A drink of 12 min on the flame, food of 10: the drink is made last, though the food then stands longer."""
+    food, drink = dish(10, (0, 10)), dish(12, (0, 12))._replace(drink=True)
+    assert turns([food, drink], 1) == (Turn(12, None), Turn(0, 0))
+    assert turns([food, drink._replace(drink=False)], 1) == (Turn(0, 1), Turn(10, None))
+
+
+def test_of_six_dishes_the_drink_is_made_last() -> None:
+    """However long it soaks."""
+    dishes = [dish(10, (0, 10), soak=soak) for soak in (0, 9, 3, 5, 7)]
+    found = turns([*dishes, dish(10, (0, 10), soak=60)._replace(drink=True)], 1)
+    assert found[-1].waits_min == 0
+    assert [turn.waits_min for turn in found[:-1]] == [10, 50, 20, 30, 40]
+
+
+def test_least_stands_ready_before_all_begins_late() -> None:
+    """20 min with the flame in its first 5, and 10 min all on the flame.
+
+    The first one last: its flame is wanted from 20 to 15 min before, so the other has it in the last ten: nobody waits.
+    """
+    assert turns([dish(20, (0, 5)), dish(10, (0, 10))], 1) == (Turn(0, None), Turn(0, 0))
+
+
 @pytest.mark.parametrize("dishes", [("rice", "noodles"), ("rice", "rice", "beef"), ("noodles", "beef", "rice", "rice")])
-def test_no_order_starts_later(dishes: tuple[str, ...]) -> None:
-    """Every way to place dishes by whole minutes: none that keeps the flame starts later than ours."""
+def test_no_order_leaves_less_standing(dishes: tuple[str, ...]) -> None:
+    """Every way to place dishes by whole minutes: none that keeps the flame lets dishes stand for fewer minutes."""
     trip = supper(*dishes)
     ours = [burning(trip.meal(clock.number)) for clock in trip.journey.clock]
-    early = max(one.minutes + clock.waits_min for one, clock in zip(ours, trip.journey.clock, strict=True))
-    assert not _fits(ours, 0, early - 1)
+    stand_min = sum(clock.waits_min for clock in trip.journey.clock)
+    assert _fits(ours, 0, stand_min)
+    assert not _fits(ours, 0, stand_min - 1)
 
 
-def _fits(dishes: list[Burning], taken: int, within: int) -> bool:
-    """Tell whether dishes can be placed on one flame so that all are begun within some minutes of the meal."""
+def _fits(dishes: list[Burning], taken: int, stand_min: int) -> bool:
+    """Tell whether dishes can be placed on one flame so that all together stand ready for at most some minutes."""
     if not dishes:
         return True
     first, *rest = dishes
-    shifts = range(within - first.minutes + 1)
-    return any(_fits(rest, taken | first.flame << by, within) for by in shifts if not taken & first.flame << by)
+    shifts = range(stand_min + 1)
+    return any(_fits(rest, taken | first.flame << by, stand_min - by) for by in shifts if not taken & first.flame << by)

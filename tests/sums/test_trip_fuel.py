@@ -115,6 +115,77 @@ def test_what_a_meal_boils_anyway_is_not_boiled_twice() -> None:
     assert with_milk.treating_g == math.ceil(milk_kj / KJ_PER_G)
 
 
+BOILED = "{place: A, day: 1, fills: to be treated, treated by: boiling%s}\n{place: B, day: 2, fills: tap}"
+"""No stop lies between A and B, so the leg carries no water of a spare day."""
+RICE_IN_RESERVE = "spare day: [supper: rice]"
+
+
+def test_how_many_pots_that_takes_and_how_long() -> None:
+    """6.6 L of the leg are five pots of 1.5 L, with 1 L of washing at A they are 7.6 L and six.
+
+    1 kJ a second: 7.6 L from 10 °C take 7600 * 0.377 = 2,865 s, and six minutes on the boil: 53.8 min, so 54.
+    """
+    trip = journey_of(BOILED % "")
+    leg, stop = trip.leg(2), trip.stop(0)
+    assert (leg.treated_ml, leg.potfuls, stop.boil_ml, stop.potfuls, stop.boil_min) == (6600, 5, 7600, 6, 54)
+    assert leg.boil_min == math.ceil(6600 * 0.377 / 60 + 5)
+    filtered = journey_of(BOILED.replace("boiling", "filter") % "")
+    assert (filtered.leg(2).potfuls, filtered.stop(0).potfuls, filtered.stop(0).boil_min) == (0, 0, 0)
+
+
+def test_snow_is_melted_before_it_boils() -> None:
+    """7.6 L of snow at -10 °C: 354.1 kJ/kg to melt, 419 to boil, 1 kJ a second, and six minutes: 98 + 6 = 104 min."""
+    trip = journey_of((BOILED % ", air: -10 °C").replace("to be treated", "snow"))
+    seconds = 7.6 * (20.6 + 333.5 + 4.19 * 100)
+    assert trip.stop(0).boil_min == pytest.approx(seconds / 60 + 6, abs=1)
+    melted = journey_of((BOILED % "").replace("to be treated, treated by: boiling", "snow"))
+    assert (melted.stop(0).boil_ml, melted.stop(0).potfuls) == (0, 0)
+
+
+def test_what_dishes_boil_is_in_no_pot_of_its_own() -> None:
+    """Rice takes 400 mL that it boils anyway: of 1.4 L used at A one litre is boiled for itself."""
+    trip = journey_of(BOILED % ", meals: [supper: rice]")
+    assert (trip.stop(0).treated_ml, trip.stop(0).boil_ml) == (1400, 6600 + 1000)
+
+
+def test_the_spare_days_water_is_boiled_too() -> None:
+    """6 L to drink, 1 L of washing and 400 mL for rice, which boils them: 7 L more in five pots of 1.5 L.
+
+    377 kJ/L are 2,639 kJ, 115.3 g, and five minutes on the boil 1.6 g.
+    """
+    spare = stop_fuel(journey_of(BOILED % "", more=RICE_IN_RESERVE), None)
+    heat_kj = heat_to_boil_kj(7000, 10, 0) + 5 * simmer_kj(16, 1, lid=True)
+    assert (spare.cooking_g, spare.treating_g, spare.melting_g) == (7, math.ceil(heat_kj / KJ_PER_G), 0)
+    assert spare.treating_g == pytest.approx(117, abs=1)
+
+
+def test_the_spare_days_snow_is_melted() -> None:
+    """Only melted, not boiled: 7.4 L of snow at -10 °C, 354.1 kJ/kg, are 2,620 kJ, 114.5 g."""
+    snow = (BOILED % ", air: -10 °C").replace("to be treated, treated by: boiling", "snow")
+    spare = stop_fuel(journey_of(snow, more=RICE_IN_RESERVE), None)
+    assert (spare.treating_g, spare.melting_g) == (0, math.ceil(7.4 * 354.1 / KJ_PER_G))
+
+
+def test_the_hardest_place_counts_for_the_spare_day() -> None:
+    """Boiling at A, snow and boiling at C: the day is counted as if it were sat out at C."""
+    snow = "{place: C, day: 3, air: -10 °C, fills: snow, treated by: boiling}\n{place: D, day: 3, fills: tap}"
+    both = f"{BOILED % ''}\n{snow}"
+    spare = stop_fuel(journey_of(both, more=RICE_IN_RESERVE), None)
+    boiled_kj = snow_to_boil_kj(7000, -10, 0) + 5 * simmer_kj(16, 1, lid=True) + 0.4 * 354.1
+    assert spare.treating_g + spare.melting_g == pytest.approx(boiled_kj / KJ_PER_G, abs=2)
+
+
+def test_water_for_the_spare_day_is_made_fit_once() -> None:
+    """From A a leg with a stop between carries the spare day's water, and its fuel is counted at A."""
+    spare = stop_fuel(journey_of(TREATED % "", more=RICE_IN_RESERVE), None)
+    assert (spare.treating_g, spare.melting_g) == (0, 0)
+
+
+def test_no_spare_day_no_water() -> None:
+    """Without a day in reserve nothing is listed for one."""
+    assert [one.stop for one in journey_of(BOILED % "").fuel.stops] == [0]
+
+
 def test_high_up_it_boils_longer_but_is_sooner_there() -> None:
     """At 2000 m water boils at 93.3 °C and is kept there for 3 min."""
     trip = journey_of(TREATED % ", height: 2000 m")

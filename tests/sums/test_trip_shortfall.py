@@ -4,9 +4,10 @@ The freezer takes five trays of 1 kg, the rack eight of 500 g. One gram of dry b
 browned; of boiled rice for 1000 / 325 = 3.077 g.
 """
 
-import pytest
+from datetime import date
+
 from tests.sums.store_of import STORE, drawn_on, run_of
-from tests.sums.trip_of import Travelled, dish_text, one_stop, trip_of, trip_text, trips_of
+from tests.sums.trip_of import ON, Travelled, dish_text, one_stop, trip_of, trip_text, trips_of
 
 from packlarder.faults import Gap
 from packlarder.reckon.trip.stores import DryingLoad, Source
@@ -27,6 +28,7 @@ def supper(
     runs: tuple[str, ...] = (),
     store: str = STORE,
     fails: bool = False,
+    on: date = ON,
     **components: str,
 ) -> Travelled:
     """Work out one supper for two, of parts that all are boiled, from a larder that was eaten empty."""
@@ -45,6 +47,7 @@ def supper(
         store=store,
         components=components,
         fails=fails,
+        on=on,
     )
 
 
@@ -148,30 +151,38 @@ def test_raw_and_cooked_lie_apart() -> None:
     assert sorted(loads(supper("beef: 2 kg", "egg powder: 200 g"))) == [[("beef", 5)], [("egg-powder", 1)]]
 
 
-def test_raw_and_cooked_share_a_load_to_save_one() -> None:
-    """Beef on three trays and RAW egg on one fit together, and the household lets that pass; if not, they are two."""
+def test_raw_and_cooked_share_a_load_only_where_time_is_short() -> None:
+    """Beef on three trays and RAW egg on one fit together. Packed on 25 June, with 36 h and 2 h for each load.
+
+    Loads begin on the 23rd at 8:00, and the one before on the 21st; beef is bought two days before its load, egg one.
+    On 1 June there is time, and so on the 20th, if egg has the earlier load. On the 21st both have to lie in one load,
+    unless the household forbids it; then the egg comes too late.
+    """
     parts = "beef: 1200 g", "egg powder: 200 g"
-    assert [sorted(load) for load in loads(supper(*parts))] == [[("beef", 3), ("egg-powder", 1)]]
-    assert sorted(loads(supper(*parts, larder=NEVER))) == [[("beef", 3)], [("egg-powder", 1)]]
-    assert [load.raw for load in supper(*parts).trip.stores.loads] == [True]
+    for on in (date(2027, 6, 1), date(2027, 6, 20)):
+        assert sorted(loads(supper(*parts, on=on))) == [[("beef", 3)], [("egg-powder", 1)]]
+    late = supper(*parts, on=date(2027, 6, 21))
+    assert [sorted(load) for load in loads(late)] == [[("beef", 3), ("egg-powder", 1)]]
+    assert [load.raw for load in late.trip.stores.loads] == [True]
+    never = supper(*parts, on=date(2027, 6, 21), larder=NEVER, fails=True)
+    assert sorted(loads(never)) == [[("beef", 3)], [("egg-powder", 1)]]
+    assert never.codes == ["starts-in-the-past"]
 
 
-def test_no_food_is_parted_where_that_saves_nothing() -> None:
-    """Rice on four trays, beef on three: two loads, and neither food lies in both."""
-    found = supper("rice: 1300 g", "beef: 1200 g")
-    assert sorted(loads(found)) == [[("beef", 3)], [("rice", 4)]]
-
-
-def test_food_is_parted_where_that_saves_a_load() -> None:
-    """Rice on four, beef on three, mince on three trays: ten trays are two loads if one food is parted, else three."""
+def test_no_food_is_parted_that_fits_into_one_load() -> None:
+    """Rice on four trays, beef and mince on three: ten trays of five, and three loads, for each food lies in one."""
     mince = "was: beef, ground, 93% lean, browned\nwent in: cooked\ncontains: []\ndried: freeze-dried\nform: mince\n"
     more = "yields: {from: 1 kg, gives: 400 g}\nbring back: {soak: 100 g, with: 400 mL hot water, wait: 10 min}\n"
     found = supper("rice: 1300 g", "beef: 1200 g", "mince: 1200 g", mince=mince + more)
-    assert [sum(trays for _, trays in load) for load in loads(found)] == [5, 5]
-    for id, dry_g, fresh_g in (("rice", 1300, 4000), ("beef", 1200, 3000), ("mince", 1200, 3000)):
-        lying = [one for load in found.trip.stores.loads for one in load.on_the_trays if one.component.id == id]
-        assert sum(one.dry_g for one in lying) == pytest.approx(dry_g)
-        assert sum(one.fresh_g for one in lying) == pytest.approx(fresh_g)
+    assert sorted(loads(found)) == [[("beef", 3)], [("mince", 3)], [("rice", 4)]]
+
+
+def test_the_largest_food_is_laid_first() -> None:
+    """Beef on two trays, mince on three, rice on two, of five: mince with beef, rice by itself, not three loads."""
+    mince = "was: beef, ground, 93% lean, browned\nwent in: cooked\ncontains: []\ndried: freeze-dried\nform: mince\n"
+    more = "yields: {from: 1 kg, gives: 400 g}\nbring back: {soak: 100 g, with: 400 mL hot water, wait: 10 min}\n"
+    found = supper("beef: 700 g", "mince: 1200 g", "rice: 600 g", mince=mince + more)
+    assert sorted(sorted(load) for load in loads(found)) == [[("beef", 2), ("mince", 3)], [("rice", 2)]]
 
 
 def test_what_is_conditioned_lies_apart_from_what_is_not() -> None:

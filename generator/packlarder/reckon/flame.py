@@ -20,7 +20,12 @@ boil_off_ml_per_min = cache(heat.boil_off_g_per_min)
 
 def stove_power_kw(plan: DishPlan) -> float:
     """Give the power of a dish's stove: the household's own figure, or that of its type."""
-    return plan.stove.power.base if plan.stove.power else STOVES[plan.stove.kind].power.value
+    return power_of(plan.stove)
+
+
+def power_of(stove: Stove) -> float:
+    """Give the power of a stove: the household's own figure, or that of its type."""
+    return stove.power.base if stove.power else STOVES[stove.kind].power.value
 
 
 def stove_efficiency(plan: DishPlan) -> float:

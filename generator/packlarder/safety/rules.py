@@ -18,6 +18,7 @@ from packlarder.safety import (
     sachets,
     store,
     trip_keeping,
+    trip_loads,
     trip_people,
     trip_stove,
     trip_water,
@@ -43,6 +44,7 @@ RULES: tuple[Rule, ...] = (
     *trip_people.RULES,
     *trip_water.RULES,
     *trip_keeping.RULES,
+    *trip_loads.RULES,
     *trip_stove.RULES,
 )
 """Every rule, each file's together, what matters most to a cook first."""

@@ -10,7 +10,7 @@ from packlarder.book.trip import Trip
 from packlarder.figures.fuels import FUELS
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon import heat
-from packlarder.reckon.flame import efficiency_of
+from packlarder.reckon.flame import efficiency_of, power_of
 from packlarder.reckon.records import Conditions
 from packlarder.reckon.trip.camp import in_wind
 
@@ -19,12 +19,17 @@ class Burner(NamedTuple):
     """A stove by what it burns, in wind or out of it, and the pot that stands on it."""
 
     fuel: str
+    power_kw: float
     efficiency: float
     pot: Pot
 
     def grams(self, heat_kj: float) -> float:
         """Give the fuel that brings this heat into the pot, without margin."""
         return heat.fuel_g(heat_kj, FUELS[self.fuel].heat.value, self.efficiency, 0.0)
+
+    def minutes(self, heat_kj: float) -> float:
+        """Give the minutes in which it brings this heat into the pot."""
+        return heat.minutes_to_heat(heat_kj, self.power_kw, self.efficiency)
 
 
 def first_burner(trip: Trip, household: Household, *, windy: bool) -> Burner:
@@ -33,6 +38,7 @@ def first_burner(trip: Trip, household: Household, *, windy: bool) -> Burner:
     efficiency = efficiency_of(stove)
     return Burner(
         fuel=stove.fuel,
+        power_kw=power_of(stove),
         efficiency=in_wind(efficiency, stove) if windy else efficiency,
         pot=household.pots[largest_pot(trip.pots, household)],
     )
@@ -45,11 +51,14 @@ def largest_pot(names: Iterable[str], household: Household) -> str:
 
 def boiling_safe_kj(water_ml: float, conditions: Conditions, pot: Pot, minutes: float) -> float:
     """Give the heat that brings water to the boil and keeps each potful of it there for some minutes."""
-    fill = VERBS[Verb.BOIL].fill
-    potful_ml = pot.holds.base * (1.0 if fill is None else fill.value)
-    potfuls = math.ceil(water_ml / potful_ml)
     to_the_boil = heat.heat_to_boil_kj(water_ml, conditions.water_c, conditions.height_m)
-    return to_the_boil + potfuls * heat.simmer_kj(pot.across.base * 100, minutes, lid=pot.lid)
+    return to_the_boil + potfuls(water_ml, pot) * heat.simmer_kj(pot.across.base * 100, minutes, lid=pot.lid)
+
+
+def potfuls(water_ml: float, pot: Pot) -> int:
+    """Give how many times a pot is filled to boil this much water; nobody fills it to the brim."""
+    fill = VERBS[Verb.BOIL].fill
+    return math.ceil(water_ml / (pot.holds.base * (1.0 if fill is None else fill.value)))
 
 
 def melting_kj(water_ml: float, conditions: Conditions) -> float:

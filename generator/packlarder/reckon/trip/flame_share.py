@@ -9,18 +9,19 @@ from itertools import permutations
 from typing import NamedTuple
 
 ALL_ORDERS_UP_TO = 5
-"""Of more dishes than this only one order is tried: the one with the longest soak is begun first."""
+"""Of more dishes than this only one order is tried: the longest soak is begun first, and drinks are made last."""
 
 
 class Burning(NamedTuple):
     """A dish as the flame sees it: its minutes in all, what of them is soaking, and those in which it has the flame.
 
-    Bit 0 of `flame` is its last minute, before it is ready.
+    Bit 0 of `flame` is its last minute, before it is ready. `drink` says that it is drunk, and gets cold first of all.
     """
 
     minutes: int
     soak_min: int
     flame: int
+    drink: bool = False
 
 
 class Turn(NamedTuple):
@@ -39,7 +40,7 @@ def flame_minutes(minutes: int, spans: Sequence[tuple[int, int]]) -> int:
 
 
 def turns(dishes: Sequence[Burning], burners: int) -> tuple[Turn, ...]:
-    """Share the flame so that the first move of all comes as late as it can; then so that least stands ready.
+    """Share the flame: hot drinks are made last, then least stands ready, then all begins as late as it can.
 
     While the flame is free because food soaks, another dish may have it.
     """
@@ -57,7 +58,7 @@ def _orders(dishes: Sequence[Burning], cooked: Sequence[int]) -> Iterator[tuple[
     if len(cooked) <= ALL_ORDERS_UP_TO:
         yield from permutations(reversed(cooked))
     else:
-        yield tuple(sorted(cooked, key=lambda at: (dishes[at].soak_min, -at)))
+        yield tuple(sorted(cooked, key=lambda at: (not dishes[at].drink, dishes[at].soak_min, -at)))
 
 
 def _placed(dishes: Sequence[Burning], order: Sequence[int], burners: int) -> dict[int, int]:
@@ -76,9 +77,11 @@ def _placed(dishes: Sequence[Burning], order: Sequence[int], burners: int) -> di
     return shifts
 
 
-def _trouble(dishes: Sequence[Burning], shifts: Mapping[int, int]) -> tuple[int, int]:
-    """Weigh an order: how long before the meal the first dish is begun, and how long all of them stand ready."""
-    return max(dishes[at].minutes + shift for at, shift in shifts.items()), sum(shifts.values())
+def _trouble(dishes: Sequence[Burning], shifts: Mapping[int, int]) -> tuple[int, int, int]:
+    """Weigh an order: how long drinks and then all dishes stand ready, and how long before the meal it begins."""
+    drinks = sum(shift for at, shift in shifts.items() if dishes[at].drink)
+    begins = max(dishes[at].minutes + shift for at, shift in shifts.items())
+    return drinks, sum(shifts.values()), begins
 
 
 def _before(dishes: Sequence[Burning], waits: Sequence[int], at: int) -> int | None:

@@ -5,13 +5,14 @@ from collections import defaultdict
 from collections.abc import Callable, Iterable, Sequence
 
 from packlarder.book.household import Household
-from packlarder.book.stop import Fills, WaterTreatment
+from packlarder.book.stop import Fills
 from packlarder.figures.fuels import FUELS
 from packlarder.reckon.dish import ALMOST
 from packlarder.reckon.heat import cartridges_g, fuel_g
 from packlarder.reckon.trip.burner import Burner, boiling_safe_kj, first_burner, melting_kj
 from packlarder.reckon.trip.journey import Fuel, Leg, StopFuel, StopWater
 from packlarder.reckon.trip.records import PlannedTrip, StopSums
+from packlarder.reckon.trip.spare_day import spare_fuel
 
 Burnt = dict[tuple[int | None, str], float]
 """Grams by stop (None for the spare day) and fuel."""
@@ -21,8 +22,11 @@ def fuels_of(
     planned: PlannedTrip, household: Household, stops: Sequence[StopWater], legs: Sequence[Leg]
 ) -> tuple[Fuel, ...]:
     """Give every fuel that is burnt, in the order of the stoves that come along."""
-    treating = _for_water(planned, household, lambda stop, burner: _boiled_kj(planned, stop, burner, stops, legs))
+    treating = _for_water(planned, household, lambda stop, burner: _boiled_kj(stop, burner, stops))
     melting = _for_water(planned, household, lambda stop, _: _melted_kj(stop, stops, legs))
+    spare = spare_fuel(planned, household, legs)
+    if spare is not None:
+        treating[None, spare.fuel], melting[None, spare.fuel] = spare.treating_g, spare.melting_g
     by_stop = _by_stop(planned, _cooking(planned), treating, melting)
     burnt = {stop.fuel for stop in by_stop}
     named = dict.fromkeys(household.stoves[name].fuel for name in planned.model.stoves)
@@ -74,16 +78,10 @@ def _for_water(planned: PlannedTrip, household: Household, heat_kj: Callable[[St
     return grams
 
 
-def _boiled_kj(
-    planned: PlannedTrip, stop: StopSums, burner: Burner, stops: Sequence[StopWater], legs: Sequence[Leg]
-) -> float:
-    """Give the heat that boils the water of a stop safe: that of its leg, and what its meals do not heat anyway."""
-    if stop.model.treatment is not WaterTreatment.BOILING:
-        return 0.0
+def _boiled_kj(stop: StopSums, burner: Burner, stops: Sequence[StopWater]) -> float:
+    """Give the heat that boils the water of a stop safe."""
     used = stops[stop.index]
-    heated = sum(meal.sums.water.hot_ml for meal in planned.meals if meal.stop == stop.index)
-    water_ml = max(0, used.treated_ml - heated) + sum(leg.treated_ml for leg in legs if leg.from_stop == stop.index)
-    return boiling_safe_kj(water_ml, stop.conditions, burner.pot, used.wait_min)
+    return boiling_safe_kj(used.boil_ml, stop.conditions, burner.pot, used.wait_min)
 
 
 def _melted_kj(stop: StopSums, stops: Sequence[StopWater], legs: Sequence[Leg]) -> float:

@@ -44,7 +44,8 @@ class Leg:
     are those on the way whose meals it serves; the leg home from a last fill point has none. `from_other_ml` is what
     lake or sea serves there and nobody carries. `treated_ml` is what must be made fit to drink at its fill point,
     `wait_min` how long that water must stand before anybody drinks it. `short_ml` is what the containers lack, 0 where
-    they hold it, None where none are named.
+    they hold it, None where none are named. `potfuls` and `boil_min` are how often the largest pot is filled to boil
+    `treated_ml` on the first stove, and the minutes of flame in all, with the melting of snow; 0 where it is not boiled.
     """
 
     number: int
@@ -60,6 +61,8 @@ class Leg:
     treated_ml: int
     wait_min: int
     short_ml: int | None
+    potfuls: int = 0
+    boil_min: int = 0
 
     @property
     def carry_ml(self) -> int:
@@ -75,6 +78,9 @@ class StopWater:
     there carries it, even to a fill point. `meals` holds what is drunk and washed in there as well.
     `treated_ml` is what of the water used on the spot must be made fit to drink, and `wait_min` how long any water that
     is filled here must stand; both 0 where nothing is treated.
+    `boil_ml` is all that is boiled here to be safe, in `potfuls` of the largest pot on the first stove, which takes
+    `boil_min` of flame: of `treated_ml` what no dish boils anyway, and what the leg that begins here carries on. All
+    are 0 where nothing is boiled for itself.
     """
 
     stop: int
@@ -85,13 +91,16 @@ class StopWater:
     on_the_way: LegWater = NO_WATER
     treated_ml: int = 0
     wait_min: int = 0
+    boil_ml: int = 0
+    potfuls: int = 0
+    boil_min: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StopFuel:
     """The fuel of one stop, of one fuel, in whole g without margin: for its meals, to boil water safe, to melt snow.
 
-    `stop` is None for the meals in reserve for a spare day.
+    `stop` is None for the meals in reserve for a spare day; its water is boiled and melted where that takes the most.
     """
 
     stop: int | None
@@ -127,6 +136,25 @@ class Fuel:
         return sum(stop.grams for stop in self.stops) + self.margin_g
 
 
+class StepTime(NamedTuple):
+    """When a step of a dish begins and ends, and when its water boils and is poured, of the first round; by the clock.
+
+    `step` is an index of the plan's. All moments of a dish are rounded up to whole minutes in one way, so that no step
+    begins before the one that it waits for has ended, and none ends after the dish is ready. `boils_at` is None where
+    nothing is brought to the boil; water that is given cold is poured at `begins`.
+    """
+
+    step: int
+    begins: datetime
+    boils_at: datetime | None
+    ends: datetime
+
+    @property
+    def poured_at(self) -> datetime:
+        """Give when food gets its water, hot or cold."""
+        return self.begins if self.boils_at is None else self.boils_at
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SoakStart:
     """A step in which food soaks or steeps by itself: when its water goes in. `step` is an index of the plan's."""
@@ -142,6 +170,7 @@ class MealClock:
 
     Where several dishes of one meal share the flame, they are cooked one after another: `ready_at` then lies before
     `eat_at`, and `waits_min` is how long it stands ready. `after` is the number of the dish that has the flame before.
+    `flame_at` is when it first has the flame itself, None if it wants none. `steps` has the times of every step.
     """
 
     number: int
@@ -151,6 +180,8 @@ class MealClock:
     waits_min: int
     soaks: tuple[SoakStart, ...]
     after: int | None
+    flame_at: datetime | None = None
+    steps: tuple[StepTime, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,7 +6,7 @@ from datetime import date
 
 from packlarder.faults import Fault, Place
 from packlarder.figures.keeping import Kept
-from packlarder.reckon.trip.pantry import Pantry, packed_on
+from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.records import MoveRation, PlannedTrip, TripItem, TripMeal, TripPack
 from packlarder.reckon.trip.store_slips import jar_expires, pack_expires
 from packlarder.reckon.trip.wants import Taken
@@ -21,7 +21,7 @@ def too_late_for_packs(trip: PlannedTrip, packs: Iterable[TripPack], pantry: Pan
     for pack in packs:
         kept = Kept.OPENED if _is_tub(pack) else Kept.TRIP_PACK
         for item in pack.items if pack.bought_at is None else ():
-            until = pantry.keeps_until(item.component, kept, packed_on(trip))
+            until = pantry.keeps_until(item.component, kept, pantry.packed_on(trip))
             for eaten in _eaten(trip, pack, item) if until is not None else ():
                 if until is not None and eaten.on > until:
                     late[eaten.line].append((until, pack, item, eaten.on))

@@ -15,6 +15,7 @@ from packlarder.reckon.trip.burner import largest_pot
 from packlarder.reckon.trip.camp import wants_stove
 from packlarder.reckon.trip.journey import Fuel, KitItem, Rubbish
 from packlarder.reckon.trip.records import PlannedTrip, TripMeal, TripPack
+from packlarder.reckon.trip.treating import is_boiled
 
 
 class Kit(StrEnum):
@@ -133,9 +134,7 @@ def _on_flame(step: PlannedStep) -> bool:
 
 def _heats_water(planned: PlannedTrip) -> bool:
     """Tell whether water is boiled to make it safe, or snow is melted, somewhere."""
-    return any(
-        stop.model.fills is Fills.SNOW or stop.model.treatment is WaterTreatment.BOILING for stop in planned.stops
-    )
+    return any(stop.model.fills is Fills.SNOW or is_boiled(stop) for stop in planned.stops)
 
 
 def _for_people(planned: PlannedTrip) -> Iterator[KitItem]:

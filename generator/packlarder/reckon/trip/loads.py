@@ -1,6 +1,5 @@
-"""What lies in the dryer together: trays shared out into loads, raw food apart from other food."""
+"""What lies in the dryer together: trays shared out into loads, each food whole, raw food apart from other food."""
 
-import itertools
 import math
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Iterator, Sequence
@@ -25,7 +24,7 @@ class Load:
     """A load before it has a time: what it takes, how long, and how long its dryer rests after it, in hours.
 
     `conditions` are the days for which something of it is conditioned afterwards, 0 for nothing. `leads` are the days
-    before loading on which the first work on it is done.
+    before loading on which the first work on it is done, if people are at home then.
     """
 
     dryer: str
@@ -37,13 +36,25 @@ class Load:
     leads: int
 
 
-def loads_of(foods: Iterable[ToDry], household: Household) -> tuple[Load, ...]:
-    """Share out what is to be dried into as few loads as can be; what no dryer dries is left out."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shared:
+    """The loads of one dryer, with raw food apart; and with raw and other food together, where that saves a load.
+
+    `together` is empty where it saves none, or where the household forbids it.
+    """
+
+    dryer: str
+    apart: tuple[Load, ...]
+    together: tuple[Load, ...]
+
+
+def loads_of(foods: Iterable[ToDry], household: Household) -> tuple[Shared, ...]:
+    """Share out what is to be dried into few loads, dryer by dryer; what no dryer dries is left out."""
     by_dryer: dict[str, list[ToDry]] = defaultdict(list)
     for food in foods:
         if food.card is not None and food.trays:
             by_dryer[food.card.dryer].append(food)
-    return tuple(load for name, held in by_dryer.items() for load in _of_dryer(name, held, household))
+    return tuple([_of_dryer(name, held, household) for name, held in by_dryer.items()])
 
 
 def conditioned(component: ComponentSums) -> bool:
@@ -57,26 +68,19 @@ def cooked(component: ComponentSums) -> bool:
     return component.model.went_in is WentIn.COOKED
 
 
-def _of_dryer(name: str, foods: Sequence[ToDry], household: Household) -> Iterator[Load]:
-    """Make the loads of one dryer: of the ways to share them out the first that takes fewest.
-
-    Best, what is raw, what is conditioned and all the rest lie apart, and no food is parted. Raw and other food lie
-    together only where that saves a load, and never where the household forbids it.
-    """
+def _of_dryer(name: str, foods: Sequence[ToDry], household: Household) -> Shared:
+    """Make the loads of one dryer. What is conditioned lies apart from what is not, where that costs no load."""
     dryer = household.dryers[name]
     in_order = sorted(foods, key=lambda food: food.component.id)
-    apart = _grouped(in_order, lambda food: food.component.raw)
-    most = dryer.trays
-    ways = [
-        [load for group in _grouped(in_order, _class) for load in _unparted(group, most)],
-        [load for group in apart for load in _unparted(group, most)],
-        [load for group in apart for load in _one_after_another(group, most)],
-    ]
-    if household.larder.raw_with_cooked is not Together.NEVER:
-        ways.append(list(_one_after_another([food for group in apart for food in group], most)))
     cards = {food.component.id: food.card for food in foods if food.card is not None}
-    for trays in min(ways, key=len):
-        yield _load(name, dryer, trays, cards)
+
+    def ways(by: Callable[[ToDry], object]) -> tuple[Load, ...]:
+        filled = [load for group in _grouped(in_order, by) for load in _filled(group, dryer.trays)]
+        return tuple([_load(name, dryer, trays, cards) for trays in filled])
+
+    apart = min(ways(_class), ways(lambda food: food.component.raw), key=len)
+    together = ways(lambda _: True) if household.larder.raw_with_cooked is not Together.NEVER else apart
+    return Shared(dryer=name, apart=apart, together=together if len(together) < len(apart) else ())
 
 
 def _class(food: ToDry) -> tuple[bool, bool]:
@@ -90,11 +94,11 @@ def _grouped(foods: Sequence[ToDry], by: Callable[[ToDry], object]) -> list[list
     return list(groups.values())
 
 
-def _unparted(foods: Sequence[ToDry], most: int) -> list[tuple[OnTrays, ...]]:
+def _filled(foods: Sequence[ToDry], most: int) -> list[tuple[OnTrays, ...]]:
     """Put each food into the first load that has room for all of it, the largest first; more than a load is parted."""
     loads: list[list[OnTrays]] = []
     for food in sorted(foods, key=lambda food: -(food.trays or 0)):
-        for piece in _pieces(food, itertools.repeat(most)):
+        for piece in _pieces(food, most):
             room = (load for load in loads if sum(one.trays for one in load) + piece.trays <= most)
             load = next(room, None)
             if load is None:
@@ -103,30 +107,16 @@ def _unparted(foods: Sequence[ToDry], most: int) -> list[tuple[OnTrays, ...]]:
     return [tuple(load) for load in loads]
 
 
-def _one_after_another(foods: Sequence[ToDry], most: int) -> list[tuple[OnTrays, ...]]:
-    """Fill every load before the next one is begun; what does not fit goes on in that."""
-    loads: list[list[OnTrays]] = [[]]
-    for food in foods:
-        free = most - sum(one.trays for one in loads[-1])
-        for piece in _pieces(food, itertools.chain([free] if free else [], itertools.repeat(most))):
-            if sum(one.trays for one in loads[-1]) == most:
-                loads.append([])
-            loads[-1].append(piece)
-    return [tuple(load) for load in loads]
-
-
-def _pieces(food: ToDry, room: Iterable[int]) -> Iterator[OnTrays]:
-    """Part a food by the trays that are free for it: full ones, and on the last of all what remains."""
+def _pieces(food: ToDry, most: int) -> Iterator[OnTrays]:
+    """Part a food that takes more than a load into full ones, and what remains."""
     trays, fresh_g, dry_g = food.trays or 0, food.fresh_g or 0.0, food.dry_g
     tray_g = 0.0 if food.card is None else food.card.tray_g
-    for free in room:
-        if trays <= free:
-            yield OnTrays(component=food.component, trays=trays, fresh_g=fresh_g, dry_g=dry_g)
-            return
-        share = tray_g * free / fresh_g
-        part = OnTrays(component=food.component, trays=free, fresh_g=tidy(fresh_g * share), dry_g=tidy(dry_g * share))
+    while trays > most:
+        share = tray_g * most / fresh_g
+        part = OnTrays(component=food.component, trays=most, fresh_g=tidy(fresh_g * share), dry_g=tidy(dry_g * share))
         yield part
-        trays, fresh_g, dry_g = trays - free, tidy(fresh_g - part.fresh_g), tidy(dry_g - part.dry_g)
+        trays, fresh_g, dry_g = trays - most, tidy(fresh_g - part.fresh_g), tidy(dry_g - part.dry_g)
+    yield OnTrays(component=food.component, trays=trays, fresh_g=fresh_g, dry_g=dry_g)
 
 
 def _load(name: str, dryer: Dryer, trays: tuple[OnTrays, ...], cards: dict[str, DryingCard]) -> Load:

@@ -1,4 +1,4 @@
-"""What trips share: the larder's shelf and the dryers' time, from which one takes after another."""
+"""What trips share: the larder's shelf, the dryers' time and the days at home, from which one takes after another."""
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
@@ -12,6 +12,7 @@ from packlarder.figures.keeping import Kept
 from packlarder.reckon.batch_records import BatchSums
 from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.records import ComponentSums
+from packlarder.reckon.trip.away import Absence, absence_of, day_at_home
 from packlarder.reckon.trip.records import PlannedTrip
 from packlarder.reckon.trip.shelf import Shelf
 from packlarder.reckon.use_by import ROOM_C, KeepingTimes, limits_of
@@ -25,7 +26,7 @@ class Busy(NamedTuple):
 
 
 class Pantry:
-    """What is left of the larder, and of the dryers' time, while trips take from both one after another."""
+    """What is left of the larder, of the dryers' time and of days at home, while one trip after another takes of it."""
 
     def __init__(self, book: Book, components: Mapping[str, ComponentSums], larder: LarderSums, on: date) -> None:
         """Take stock; nothing is taken yet."""
@@ -35,6 +36,7 @@ class Pantry:
         self.on = on
         self.shelf = Shelf(larder, KeepingTimes(book.household))
         self.busy: dict[str, list[Busy]] = defaultdict(list)
+        self.away: list[Absence] = []
         self._keeps: dict[tuple[str, Kept, date], date | None] = {}
 
     def keeps_until(self, component: ComponentSums, kept: Kept, filled_on: date) -> date | None:
@@ -44,6 +46,19 @@ class Pantry:
             limits = limits_of(component, self.book.household.larder.keeping, kept, ROOM_C)
             self._keeps[asked] = min([limit.span.after(filled_on) for limit in limits], default=None)
         return self._keeps[asked]
+
+    def leave(self, trip: PlannedTrip) -> None:
+        """Let people be away on a trip that is planned: what is done for later trips is done before it or after it."""
+        if not trip.gone:
+            self.away.append(absence_of(trip))
+
+    def at_home(self, day: date) -> date:
+        """Give a day if people are at home on it, or else the last one before it on which they are."""
+        return day_at_home(day, self.away)
+
+    def packed_on(self, trip: PlannedTrip) -> date:
+        """Give the day on which the packs of a trip are filled."""
+        return self.at_home(trip.model.starts - timedelta(days=PACKED_BEFORE.value))
 
     def batches_of(self, component: ComponentSums) -> Sequence[BatchSums]:
         """Give the batches of a component that were ever put into containers, oldest first."""
@@ -56,8 +71,3 @@ class Pantry:
         for batch in sorted(batches.values(), key=lambda batch: (batch.loaded, batch.run, batch.index)):
             found[batch.component.id].append(batch)
         return found
-
-
-def packed_on(trip: PlannedTrip) -> date:
-    """Give the day on which the packs of a trip are filled."""
-    return trip.model.starts - timedelta(days=PACKED_BEFORE.value)

@@ -10,7 +10,7 @@ from packlarder.reckon.trip.fills import fills_of
 from packlarder.reckon.trip.keeps import too_late_for_jars, too_late_for_packs
 from packlarder.reckon.trip.overdue import is_it_over
 from packlarder.reckon.trip.packing import trip_packs
-from packlarder.reckon.trip.pantry import Pantry, packed_on
+from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.records import PlannedTrip, TripPack
 from packlarder.reckon.trip.reserve import reserve
 from packlarder.reckon.trip.shops import Shops
@@ -32,7 +32,7 @@ def provide(
     expired = too_late_for_jars(taken, pantry)
     packs = trip_packs(trip, shops)
     faults = [*is_it_over(trip, pantry.on), *too_late_for_packs(trip, packs, pantry), *expired]
-    pantry.shelf.open(packed_on(trip))
+    pantry.shelf.open(pantry.packed_on(trip))
     fills = fills_of(taken, packs)
     work = work_for(trip, fills, taken, pantry)
     stores = Stores(fills=fills, shortfalls=work.shortfalls, loads=work.loads, tasks=work.tasks)

@@ -11,7 +11,7 @@ from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.trip.chain_back import ToDry, dried_at_home, is_mix, to_dry
 from packlarder.reckon.trip.loads import loads_of
 from packlarder.reckon.trip.overdue import done_now, under_way
-from packlarder.reckon.trip.pantry import Pantry, packed_on
+from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.records import PlannedTrip
 from packlarder.reckon.trip.schedule import TimedLoad, timed
 from packlarder.reckon.trip.shelf import tidy
@@ -40,7 +40,7 @@ def work_for(trip: PlannedTrip, fills: Sequence[Fill], taken: Iterable[Taken], p
     if under_way(trip, pantry.on):
         return Work(shortfalls=(), loads=(), tasks=(), gaps=(), faults=())
     short = [fill for fill in fills if fill.short_g > 0]
-    packing = packed_on(trip)
+    packing = pantry.packed_on(trip)
     foods = [to_dry(fill.component, fill.short_g, pantry) for fill in short if dried_at_home(fill.component)]
     loads = timed(loads_of(foods, pantry.book.household), packing, pantry)
     for_mixes_g = _for_mixes(taken)

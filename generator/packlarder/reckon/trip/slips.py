@@ -1,6 +1,7 @@
-"""Slips in a trip: dishes, people, stoves and pots that there are not, and meals out of order."""
+"""Slips in a trip: dishes, people, stoves and pots that there are not, meals out of order, people on two trips."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import date
 
 from packlarder.book.book import DISHES_FOLDER, Book, spoken
 from packlarder.book.stop import Fills, Stop, WaterTreatment
@@ -131,6 +132,18 @@ def cooked_on_the_move(name: str, place: Place) -> Fault:
 def not_weighed(what: str, missing: str, place: Place) -> Fault:
     """Say that an amount can not be turned into grams."""
     return Fault(place=place, code="not-convertible", message=f"{what} is not known", help=missing)
+
+
+def overlaps(place: Place, other: Trip, other_place: Place, people: Sequence[str], last: date) -> Fault:
+    """Say that people are still on another trip, until a day, when this one starts."""
+    are = "is" if len(people) == 1 else "are"
+    return Fault(
+        place=place.at("starts"),
+        code="trips-overlap",
+        message=f"{', '.join(people)} {are} on another trip until {last.isoformat()}: {other.name}",
+        help=f"move one of them, take them out of one, or write `stands: gone` in {other_place.file}",
+        severity=Severity.WARNING,
+    )
 
 
 def _along(known: Iterable[str]) -> str:

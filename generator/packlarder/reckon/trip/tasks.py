@@ -45,9 +45,10 @@ def tasks_of_loads(loads: Sequence[TimedLoad], foods: Iterable[ToDry]) -> Iterat
 def tasks_without_dryer(shortfalls: Iterable[Shortfall], packed_on: date, pantry: Pantry) -> Iterator[Task]:
     """Give what is only bought or mixed, and the packing itself.
 
-    Shops are for the day before packing, if that lies not behind already.
+    Shops are for the last day at home before packing, if that lies not behind already.
     """
-    shopped_on = min(packed_on, max(pantry.on, packed_on - timedelta(days=1)))
+    eve = pantry.at_home(packed_on - timedelta(days=1))
+    shopped_on = packed_on if eve < pantry.on else eve
     for one in shortfalls:
         if one.source is Source.BUY:
             yield _by_day(TaskKind.SHOP, shopped_on, shopped_on, (one.component,), one.short_g, 0)
@@ -60,11 +61,11 @@ def tasks_without_dryer(shortfalls: Iterable[Shortfall], packed_on: date, pantry
 
 
 def _before(one: TimedLoad, number: int, bought: "_Bought") -> Iterator[Task]:
-    """Give what is done before loading: the day before food is cooked and frozen, before that it is bought."""
-    eve = one.starts.date() - timedelta(days=1)
+    """Give what is done before loading: the day before food is cooked and frozen; before that it is bought."""
+    eve = one.eve
     for tray in one.load.on_the_trays:
         food = tray.component
-        shop = eve - timedelta(days=1) if cooked(food) else eve
+        shop = one.begun_on if cooked(food) else eve
         yield _by_day(TaskKind.SHOP, shop, shop, (food,), bought.share_g(tray), number)
         if cooked(food):
             yield _by_day(TaskKind.COOK, eve, eve, (food,), tray.fresh_g, number)

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from packlarder.book.household import Household
+from packlarder.reckon.trip.boiling import with_boiling
 from packlarder.reckon.trip.clock import clocks
 from packlarder.reckon.trip.feeds import fed
 from packlarder.reckon.trip.fuel import fuels_of
@@ -16,7 +17,7 @@ from packlarder.reckon.trip.water import leg_waters, stop_waters
 def travel(planned: PlannedTrip, packs: Sequence[TripPack], household: Household) -> Journey:
     """Work out the journey of a trip whose packs are known."""
     stops = stop_waters(planned)
-    legs = leg_waters(planned, stops)
+    stops, legs = with_boiling(planned, household, stops, leg_waters(planned, stops))
     fuels = fuels_of(planned, household, stops, legs)
     return Journey(
         legs=legs,

@@ -12,6 +12,11 @@ def is_treated(stop: StopSums) -> bool:
     return stop.model.treatment is not None
 
 
+def is_boiled(stop: StopSums) -> bool:
+    """Tell whether water that is filled at a stop is boiled to be safe."""
+    return stop.model.treatment is WaterTreatment.BOILING
+
+
 def wait_min(stop: StopSums) -> int:
     """Give how long water of a stop must boil, or stand with what was put in; cooling is not counted.
 

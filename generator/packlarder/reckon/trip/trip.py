@@ -9,6 +9,7 @@ from packlarder.book.book import Book
 from packlarder.faults import Fault
 from packlarder.reckon.larder_records import LarderSums
 from packlarder.reckon.records import ComponentSums
+from packlarder.reckon.trip.away import on_two_trips
 from packlarder.reckon.trip.meals import PlanOf, plan_trip
 from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.provision import provide
@@ -35,8 +36,10 @@ def reckon_trips(
         planned, wrong = plan_trip(book, components, plan_of, id)
         faults += wrong
         if planned is not None:
+            faults += on_two_trips(planned, () if planned.gone else pantry.away)
             trips[id], wrong = _worked_out(planned, pantry)
             faults += wrong
+            pantry.leave(planned)
     return TripsSums(trips=MappingProxyType(trips), faults=tuple(faults))
 
 

@@ -8,8 +8,9 @@ from packlarder.reckon.dish import ALMOST
 from packlarder.reckon.records import DishSums
 from packlarder.reckon.trip.journey import Leg, LegWater, StopWater
 from packlarder.reckon.trip.legs import Stretch, stretches, together
-from packlarder.reckon.trip.plain_water import PlainWater, drinking_ml, washing_ml
+from packlarder.reckon.trip.plain_water import PlainWater, drinking_ml
 from packlarder.reckon.trip.records import PlannedTrip, StopSums
+from packlarder.reckon.trip.spare_day import spare_day_ml
 from packlarder.reckon.trip.treating import is_treated, wait_min
 
 LEG_STEP_ML = 100
@@ -110,12 +111,9 @@ def _spare_day_ml(planned: PlannedTrip, stretch: Stretch, stops: Sequence[StopWa
 
     Where no stop lies between two fill points, they wait at one of those. They wash in lake or sea if it is near.
     """
-    if not planned.model.spare_day or not stretch.between:
+    if not stretch.between:
         return 0
-    meals = sum(meal.sums.water.carry_ml for meal in planned.meals if meal.spare)
-    beside_water = all(stops[index].from_other is not None for index in stretch.between)
-    washing = 0 if beside_water else washing_ml(planned)
-    return meals + drinking_ml(planned, planned.last_day + 1) + washing
+    return spare_day_ml(planned, washing=any(stops[index].from_other is None for index in stretch.between))
 
 
 def _margin_ml(used_ml: int, margin: float) -> int:
