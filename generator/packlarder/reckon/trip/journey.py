@@ -45,7 +45,7 @@ class Leg:
     lake or sea serves there and nobody carries. `treated_ml` is what must be made fit to drink at its fill point,
     `wait_min` how long that water must stand before anybody drinks it. `short_ml` is what the containers lack, 0 where
     they hold it, None where none are named. `potfuls` and `boil_min` are how often the largest pot is filled to boil
-    `treated_ml` on the first stove, and the minutes of flame in all, with the melting of snow; 0 where it is not boiled.
+    `treated_ml` on the first stove, and the minutes of flame in all, with the melting of snow; 0 where none is boiled.
     """
 
     number: int
