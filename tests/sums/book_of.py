@@ -110,7 +110,7 @@ LARDER: Mapping[str, str] = {
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Told:
-    """A fault as its author sees it: its code, what is marked in the file, message and way out."""
+    """A fault as its author sees it: its code, what is marked in the file, message, way out, and lines it names too."""
 
     code: str
     file: str
@@ -119,6 +119,7 @@ class Told:
     message: str
     help: str
     severity: Severity
+    also: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -217,6 +218,7 @@ def told(files: Mapping[str, bytes], fault: Fault) -> Told:
         message=fault.message,
         help=fault.help,
         severity=fault.severity,
+        also=tuple([locate(files[place.file], place).line for place in fault.also]),
     )
 
 

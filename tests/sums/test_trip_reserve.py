@@ -11,6 +11,7 @@ from tests.sums.store_of import EGG, RICE, run_of
 from tests.sums.trip_of import Travelled, dish_text, one_stop, trip_of, trip_text, trips_of
 
 from packlarder.faults import Severity
+from packlarder.measure import NO_BREAK
 from packlarder.reckon.trip.stores import Source, Stores
 
 EGGS = run_of(EGG)
@@ -98,7 +99,7 @@ def test_a_jar_that_a_trip_opens_keeps_shorter_for_the_next() -> None:
     assert drawn(found, "egg-powder", "later") == []
     (fault,) = found.faults
     assert (fault.code, fault.file, fault.severity) == ("expires-before-eaten", "trips/later.yaml", Severity.WARNING)
-    assert "run/a2 keeps until 2027-07-09, and is wanted for 2027-07-10" in fault.message
+    assert "in run/a2 keep until 2027-07-09, and are wanted for 2027-07-10" in fault.message
 
 
 def test_nothing_is_eaten_past_its_day() -> None:
@@ -109,7 +110,26 @@ def test_nothing_is_eaten_past_its_day() -> None:
     assert (drawn(found, "rice"), fill.short_g) == ([("run/a1", 160)], 160)
     (fault,) = found.faults
     assert (fault.code, fault.marked) == ("expires-before-eaten", "rice")
-    assert fault.message == "Rice in run/a1 keeps until 2027-07-12, and is wanted for 2027-07-13"
+    assert (
+        fault.message.replace(NO_BREAK, " ")
+        == "160 g of rice in run/a1 keep until 2027-07-12, and are wanted for 2027-07-13"
+    )
+    assert (
+        fault.help.replace(NO_BREAK, " ")
+        == "eat that at home while it keeps; for the trip 160 g of rice are still to be dried"
+    )
+
+
+def test_jars_that_expire_are_told_once_with_what_they_hold() -> None:
+    """Two jars of rice, 160 g each, are past their day for both lunches: one fault, at the first of the lines."""
+    twice = RICE.replace("holds: 320 g}", "holds: 160 g}, {in: pouch, holds: 160 g}")
+    assert twice != RICE
+    stops = one_stop("lunch: rice", "supper: rice")
+    (fault,) = trip_of(stops, starts="2027-07-13", runs=(run_of(twice),), fails=True).faults
+    assert fault.message.replace(NO_BREAK, " ") == (
+        "320 g of rice in run/a1, run/a2 keep until 2027-07-12 at the latest, and are wanted for 2027-07-13"
+    )
+    assert len(fault.also) == 1
 
 
 def test_first_to_expire_first_though_it_was_opened_later() -> None:
@@ -240,7 +260,24 @@ def test_a_pack_keeps_as_long_as_packs_do() -> None:
     found = trip_of(stops, fails=True)
     (fault,) = found.faults
     assert (fault.code, fault.line, fault.severity) == ("expires-before-eaten", 9, Severity.ERROR)
-    assert fault.message == "pack 3.1 with beef keeps until 2027-07-09, and is eaten on 2027-07-10"
+    assert fault.message == "pack 3.1 with beef, onion keeps until 2027-07-09, and is eaten on 2027-07-10"
+    assert fault.help == (
+        "eat it earlier on the way, or buy it there (`to buy`); it is taken to keep 2 weeks in a trip pack: days to"
+        " weeks in damp air; if you know that yours keeps longer, write `- {kept: trip pack, for: 3 weeks}` under"
+        " `larder: keeping:` in book.yaml"
+    )
+    rule = "keeping: [{kept: trip pack, for: 3 weeks}]"
+    assert trip_of(stops, larder=rule).codes == []
+
+
+def test_what_keeps_alike_in_packs_is_told_once() -> None:
+    """Three meals of the fifteenth and sixteenth day, in a row of packs: one fault, and the other lines beside it."""
+    stops = one_stop("lunch: rice", "supper: rice", "lunch: rice", day=15)
+    found = trip_of(stops, fails=True)
+    (fault,) = found.faults
+    assert fault.message == "packs 1.1, 2.1, 3.1 with rice keep until 2027-07-09, and are eaten from 2027-07-10 on"
+    assert "write `- {what: rice, kept: trip pack, for: 3 weeks}`" in fault.help
+    assert len(fault.also) == 2
 
 
 def test_the_households_rule_for_packs_holds() -> None:

@@ -9,7 +9,7 @@ from datetime import date
 from tests.sums.store_of import STORE, drawn_on, run_of
 from tests.sums.trip_of import ON, Travelled, dish_text, one_stop, trip_of, trip_text, trips_of
 
-from packlarder.faults import Gap
+from packlarder.faults import Gap, Severity
 from packlarder.reckon.trip.stores import DryingLoad, Source
 
 BEEF = "beef: {{bought: {bought}, fresh: 1 kg, trays: {trays}, dry: 400 g, tested: no lighter, {jar}}}"
@@ -198,8 +198,12 @@ def test_what_is_conditioned_lies_apart_from_what_is_not() -> None:
 
 
 def test_without_a_dryer_there_is_a_gap() -> None:
-    """A household without a dryer is told that nobody knows when, and how much it would load."""
-    found = supper("beef: 100 g", store="containers: {jar: {kind: jar, holds: 500 mL}}\n")
+    """A household without a dryer is told that nobody knows when, and how much it would load; and warned of it."""
+    found = supper("beef: 100 g", store="containers: {jar: {kind: jar, holds: 500 mL}}\n", fails=True)
+    (fault,) = found.faults
+    assert (fault.code, fault.marked, fault.severity) == ("no-dryer", "dinner", Severity.WARNING)
+    assert fault.message == "100\u00a0g of beef lack, and no dryer of yours gives food that is freeze-dried"
+    assert fault.help.startswith("write your dryer under `dryers:` in book.yaml, buy it dry, choose another dish")
     lacking = found.lacking("beef")
     assert (lacking.fresh_g, lacking.trays, lacking.loads, lacking.start_by) == (250, None, (), None)
     missing = "no dryer in book.yaml gives food that is freeze-dried"

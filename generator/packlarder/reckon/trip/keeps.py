@@ -2,33 +2,39 @@
 
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import date
 
-from packlarder.faults import Fault, Place
+from packlarder.faults import Fault
 from packlarder.figures.keeping import Kept
+from packlarder.reckon.trip.chain_back import made_at_home
 from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.records import MoveRation, PlannedTrip, TripItem, TripMeal, TripPack
-from packlarder.reckon.trip.store_slips import jar_expires, pack_expires
+from packlarder.reckon.trip.store_slips import Late, jar_expires, pack_expires
 from packlarder.reckon.trip.wants import Taken
+from packlarder.reckon.use_by import ROOM_C, Limit, limits_of
 
 
 def too_late_for_packs(trip: PlannedTrip, packs: Iterable[TripPack], pantry: Pantry) -> Iterator[Fault]:
-    """Find what is eaten after the day until which it keeps as it travels; one fault for each line of the trip.
+    """Find what is eaten after the day until which it keeps as it travels; one fault for all that keeps as long.
 
     A pack keeps as a trip pack does from the day on which it is filled, a tub as an opened jar.
     """
-    late: dict[Place, list[tuple[date, TripPack, TripItem, date]]] = defaultdict(list)
+    late: dict[tuple[object, ...], list[Late]] = defaultdict(list)
     for pack in packs:
         kept = Kept.OPENED if _is_tub(pack) else Kept.TRIP_PACK
         for item in pack.items if pack.bought_at is None else ():
             until = pantry.keeps_until(item.component, kept, pantry.packed_on(trip))
             for eaten in _eaten(trip, pack, item) if until is not None else ():
                 if until is not None and eaten.on > until:
-                    late[eaten.line].append((until, pack, item, eaten.on))
-    for line, found in late.items():
-        until, _, item, on = min(found, key=lambda one: (one[3], one[0]))
-        marks = dict.fromkeys(pack.mark for _, pack, other, _ in found if other.component.id == item.component.id)
-        yield pack_expires(item.component, tuple(marks), until, on, line)
+                    one = Late(item.component, pack.mark, kept, until, eaten.on, eaten.line)
+                    late[until, kept, made_at_home(item.component)].append(one)
+    for found in late.values():
+        yield pack_expires(sorted(found, key=lambda one: one.eaten_on), _limit(found[0], pantry))
+
+
+def _limit(one: Late, pantry: Pantry) -> Limit:
+    """Give what says how long something keeps as it travels."""
+    limits = limits_of(one.component, pantry.book.household.larder.keeping, one.kept, ROOM_C)
+    return min(limits, key=lambda limit: limit.span.length_days)
 
 
 def too_late_for_jars(taken: Iterable[Taken], pantry: Pantry) -> Iterator[Fault]:
@@ -38,19 +44,10 @@ def too_late_for_jars(taken: Iterable[Taken], pantry: Pantry) -> Iterator[Fault]
         if one.short_g > 0:
             short[one.want.component.id].append(one)
     for found in short.values():
-        fault = _expired(found, pantry)
-        if fault is not None:
-            yield fault
-
-
-def _expired(short: Sequence[Taken], pantry: Pantry) -> Fault | None:
-    for one in short:
-        want = one.want
-        jar = pantry.shelf.last_to_expire(want.component.id, want.on)
-        if jar is not None:
-            short_g = sum(other.short_g for other in short)
-            return jar_expires(want.component, *jar, want.on, short_g, want.line)
-    return None
+        late = [one for one in found if pantry.shelf.past(one.want.component.id, one.want.on)]
+        if late:
+            jars = pantry.shelf.past(late[0].want.component.id, late[0].want.on)
+            yield jar_expires([one.want for one in late], jars, sum(one.short_g for one in found))
 
 
 def _is_tub(pack: TripPack) -> bool:

@@ -72,11 +72,12 @@ class Shelf:
                 break
         return tuple(drawn)
 
-    def last_to_expire(self, component: str, day: date) -> tuple[Mark, date] | None:
-        """Give of the containers that hold something and are past their day on a day the one that keeps longest."""
-        past = [(jar.use_by, jar.mark) for jar in self._jars[component] if jar.left_g > 0 and not jar.good_on(day)]
-        found = max([(use_by, mark) for use_by, mark in past if use_by is not None], default=None)
-        return None if found is None else (found[1], found[0])
+    def past(self, component: str, day: date) -> tuple[Drawn, ...]:
+        """Give what is left in containers that are past their day on a day, the one that keeps longest last."""
+        past = [jar for jar in self._jars[component] if jar.left_g > 0 and not jar.good_on(day)]
+        return tuple(
+            [Drawn(mark=jar.mark, grams=jar.left_g, use_by=jar.use_by) for jar in sorted(past, key=_Jar.order)]
+        )
 
     def open(self, day: date) -> None:
         """Open on a day what was taken from since the last time: what is left in it keeps as an opened jar does."""

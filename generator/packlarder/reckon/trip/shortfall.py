@@ -5,7 +5,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from packlarder.faults import Fault, Gap
+from packlarder.faults import Fault, Gap, Place
 from packlarder.measure import in_grams
 from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.trip.chain_back import ToDry, dried_at_home, is_mix, to_dry
@@ -15,7 +15,7 @@ from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.records import PlannedTrip
 from packlarder.reckon.trip.schedule import TimedLoad, timed
 from packlarder.reckon.trip.shelf import tidy
-from packlarder.reckon.trip.store_slips import starts_in_the_past
+from packlarder.reckon.trip.store_slips import no_dryer, starts_in_the_past
 from packlarder.reckon.trip.stores import DryingLoad, Fill, Shortfall, Source, Task
 from packlarder.reckon.trip.tasks import in_order, tasks_of_loads, tasks_without_dryer
 from packlarder.reckon.trip.wants import Taken
@@ -32,7 +32,7 @@ class Work:
     faults: tuple[Fault, ...]
 
 
-def work_for(trip: PlannedTrip, fills: Sequence[Fill], taken: Iterable[Taken], pantry: Pantry) -> Work:
+def work_for(trip: PlannedTrip, fills: Sequence[Fill], taken: Sequence[Taken], pantry: Pantry) -> Work:
     """Plan how to get what is short; the dryers' time that it takes is gone for later trips.
 
     Of a trip that is under way, or over, nothing is planned any more.
@@ -52,7 +52,10 @@ def work_for(trip: PlannedTrip, fills: Sequence[Fill], taken: Iterable[Taken], p
         loads=tuple([_drying_load(number, one) for number, one in enumerate(loads, 1)]),
         tasks=in_order(done_now(tasks, pantry.on)) if fills else (),
         gaps=tuple([_gap(food) for food in foods if food.trays is None]),
-        faults=tuple([starts_in_the_past(trip, one, pantry.on) for one in shortfalls if _late(one, pantry.on)]),
+        faults=(
+            *[starts_in_the_past(trip, one, pantry.on) for one in shortfalls if _late(one, pantry.on)],
+            *[no_dryer(food, _first_line(food, taken)) for food in foods if food.card is None],
+        ),
     )
 
 
@@ -86,6 +89,11 @@ def _shortfall(
         loads=tuple([number for number, _ in mine]),
         start_by=packing if source is Source.MIX else begun_on,
     )
+
+
+def _first_line(food: ToDry, taken: Iterable[Taken]) -> Place:
+    """Give the line that first wants what lacks of a food."""
+    return next(one.want.line for one in taken if one.short_g > 0 and one.want.component.id == food.component.id)
 
 
 def _lies_in(component: ComponentSums, one: TimedLoad) -> bool:
