@@ -94,7 +94,7 @@ def test_fuel_adds_up() -> None:
     adds_up((*(stop.weight for stop in gas.stops), gas.margin), gas.need, us=False)
     for stop in gas.stops:
         adds_up((stop.cooking, stop.treating, stop.melting), stop.weight, us=False)
-    assert [one.metric[0] for one in gas.taken] == ["part used, 85\u00a0g", "2 × 230\u00a0g"]
+    assert [one.metric[0] for one in gas.taken] == ["85\u00a0g part used", "2\u00a0×\u00a0230\u00a0g whole"]
     assert spirit.taken == ()
 
 
@@ -146,12 +146,10 @@ def test_what_each_eats_stands_beside_the_range() -> None:
 
 
 def test_a_leg_says_what_is_done_with_its_water() -> None:
-    """Lake water is treated and waits, snow is melted, and what the containers lack is told."""
+    """Lake water is treated and waits, snow is boiled for a minute, and what the containers lack is told."""
     _, lake, snow = trip().legs
-    assert plain(lake.treated, System.METRIC, 0) == (
-        "18.30\u00a0L must be made fit to drink: chlorine, and wait 30\u00a0min before anybody drinks it."
-    )
-    assert plain(snow.treated, System.METRIC, 0) == "31.85\u00a0L must be made fit to drink: melt the snow."
+    for leg, way in ((lake, "chlorinate it, and wait 30\u00a0min"), (snow, "boil it for 1\u00a0min")):
+        assert plain(leg.treated, System.METRIC, 0) == f"{leg.total.metric[0]} must be made fit to drink: {way}."
     assert plain(snow.short, System.METRIC, 0) == "The containers lack 7.85\u00a0L."
     assert [leg.heaviest for leg in trip().legs] == [False, False, True]
 

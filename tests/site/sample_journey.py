@@ -130,7 +130,17 @@ def _legs(trip: PlannedTrip) -> tuple[Leg, ...]:
             treated_ml=second.carry_ml,
             wait_min=30,
         ),
-        _leg(3, 2, (3, 4), third, fills=Fills.SNOW, treated_ml=third.carry_ml, short_ml=7850),
+        _leg(
+            3,
+            2,
+            (3, 4),
+            third,
+            fills=Fills.SNOW,
+            treated_by=WaterTreatment.BOILING,
+            treated_ml=third.carry_ml,
+            wait_min=1,
+            short_ml=7850,
+        ),
     )
 
 

@@ -90,8 +90,8 @@ def test_the_menu_says_when_to_begin_and_when_each_soak_starts(page: Element) ->
     supper = page.all("ol", class_="menu")[0].all("li")[0]
     assert "17:51 first move, 39\u00a0min to the plate" in supper.text
     assert "17:51 soak In a bowl or the pack: beef crumbles" in supper.text
-    assert "Gull skerry · all, 3.8 portions" in supper.text
-    assert "all but Pim, 3.2 portions" in page.text
+    assert "Gull skerry · all, 3.8\u00a0portions" in supper.text
+    assert "all but Pim, 3.2\u00a0portions" in page.text
 
 
 def test_raw_bears_raw_wherever_the_trip_names_it(page: Element) -> None:

@@ -305,14 +305,16 @@ def test_text_and_data_agree(data: TripData) -> None:
         assert f"{leg['from']} to {leg['to']}" in flat
         assert f" {leg['carry_ml'] / 1000:.2f} L " in flat
     for short in data["shortfall"]:
-        assert f"{short['short_g']:g} g short, to dry, buy {short['bought_g']:g} g" in flat
+        assert f"{short['short_g']:g} g short, to dry at home, buy {short['bought_g']:g} g" in flat
     for words in (
         "gas mix 29 g with margin: 21 g part used + 1 × 100 g whole",
         "start 18:10; water on at 18:15 for 8 min; ready 18:25; for Ada",
         "Omelette [RAW]",
-        "YOUR CONTAINERS LACK 1.73 L",
-        "3.78 L to be made fit to drink: filter and chlorine, then wait 30 min",
-        "Tuesday 29 June 20:00 dry: Rice, Egg powder [RAW], 650 g, load 1, until Thursday 1 July 0:00",
+        "The containers lack 1.73 L.",
+        "3.78 L must be made fit to drink: filter it, chlorinate it, and wait 30 min.",
+        "the inner bay, day 2 1.00 L used where it is filled",
+        "900 mL must be made fit to drink: filter it, chlorinate it, and wait 30 min.",
+        "Tuesday 29 June, 20:00 dry: Rice, Egg powder [RAW], 650 g, load 1, until Thursday 1 July, 0:00",
         "Bo at least 500 kcal",
     ):
         assert words in flat

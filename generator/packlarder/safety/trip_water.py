@@ -11,10 +11,8 @@ from packlarder.safety.hit import Hit
 from packlarder.safety.limits import BOIL_LONGER_ABOVE
 from packlarder.safety.rule import Rule, Shows, TripRule
 from packlarder.safety.trip_case import TripCase
-from packlarder.safety.wording import litres
+from packlarder.safety.wording import HOME, THE_END, litres
 
-HOME = "home"
-THE_END = "the end"
 _CHLORINE = frozenset({WaterTreatment.CHLORINE, WaterTreatment.CHLORINE_DIOXIDE})
 
 

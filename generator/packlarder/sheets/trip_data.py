@@ -2,7 +2,19 @@
 
 from collections.abc import Iterable, Mapping
 
-from packlarder.reckon.trip.journey import DayLoad, Fed, Fuel, Journey, Leg, LegWater, MealClock, Rubbish, StopFuel
+from packlarder.book.stop import WaterTreatment
+from packlarder.reckon.trip.journey import (
+    DayLoad,
+    Fed,
+    Fuel,
+    Journey,
+    Leg,
+    LegWater,
+    MealClock,
+    Rubbish,
+    StopFuel,
+    StopWater,
+)
 from packlarder.reckon.trip.records import Eater, StopSums, TripMeal, TripSums
 from packlarder.safety import Finding, on_the_page
 from packlarder.safety.whole import CheckedTrip
@@ -24,10 +36,11 @@ from packlarder.sheets.trip_data_records import (
     RubbishData,
     SoakData,
     StopData,
+    StopWaterData,
     TreatmentData,
     TripData,
 )
-from packlarder.sheets.trip_names import SPARE_DAY, THE_END, stop_called
+from packlarder.sheets.trip_names import SPARE_DAY, goal_called, stop_called
 from packlarder.sheets.trip_store_data import (
     fill_data,
     grams,
@@ -132,8 +145,18 @@ def _stop(stop: StopSums, meals: list[MealData], journey: Journey) -> StopData:
         fills=None if model.fills is None else model.fills.value,
         treated_by=None if model.treated_by is None else model.treated_by.value,
         other_water=None if model.other_water is None else model.other_water.value,
+        used=next((_used(one, model.treated_by) for one in journey.stops if one.stop == stop.index), None),
         meals=meals,
         fuel_g={fuel: one.grams for fuel, one in burnt},
+    )
+
+
+def _used(stop: StopWater, treated_by: WaterTreatment | None) -> StopWaterData:
+    return StopWaterData(
+        water_ml=_water(stop.meals),
+        on_the_spot=stop.on_the_spot,
+        from_other_ml=stop.from_other_ml,
+        treatment=_treatment(treated_by, stop),
     )
 
 
@@ -141,20 +164,20 @@ def _leg(trip: TripSums, leg: Leg) -> LegData:
     return {
         "number": leg.number,
         "from": stop_called(trip, leg.from_stop),
-        "to": THE_END if leg.to_stop is None else stop_called(trip, leg.to_stop),
+        "to": goal_called(trip, leg),
         "first_day": leg.first_day,
         "last_day": leg.last_day,
         "stops": [index + 1 for index in leg.stops],
         "fills": None if leg.fills is None else leg.fills.value,
-        "water_ml": _leg_water(leg.water),
+        "water_ml": _water(leg.water),
         "carry_ml": leg.carry_ml,
         "from_other_ml": leg.from_other_ml,
-        "treatment": _treatment(leg),
+        "treatment": _treatment(leg.treated_by, leg),
         "short_ml": leg.short_ml,
     }
 
 
-def _leg_water(water: LegWater) -> LegWaterData:
+def _water(water: LegWater) -> LegWaterData:
     return LegWaterData(
         in_food_ml=water.in_food_ml,
         drained_away_ml=water.drained_away_ml,
@@ -170,10 +193,10 @@ def _leg_water(water: LegWater) -> LegWaterData:
     )
 
 
-def _treatment(leg: Leg) -> TreatmentData | None:
-    if leg.treated_by is None:
+def _treatment(by: WaterTreatment | None, filled: Leg | StopWater) -> TreatmentData | None:
+    if by is None:
         return None
-    return TreatmentData(treated_by=leg.treated_by.value, treated_ml=leg.treated_ml, wait_min=leg.wait_min)
+    return TreatmentData(treated_by=by.value, treated_ml=filled.treated_ml, wait_min=filled.wait_min)
 
 
 def _fuel(trip: TripSums, fuel: Fuel) -> FuelData:
