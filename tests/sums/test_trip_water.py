@@ -16,7 +16,6 @@ from packlarder.book.stop import Fills, OtherWater, WaterTreatment
 from packlarder.figures import trips
 from packlarder.figures.facts import FACTS
 from packlarder.reckon.trip.journey import LegWater
-from packlarder.safety.limits import BOIL_LONGER_ABOVE
 
 TWO_FILLS = """\
     {place: A, day: 1, fills: tap, meals: [supper: rice, breakfast: noodles]}
@@ -207,11 +206,6 @@ def test_snow_is_treated_only_where_somebody_says_so() -> None:
     plain, treated = journey_of(snow.format("")), journey_of(snow.format(", treated by: chlorine"))
     assert (plain.leg(2).treated_ml, plain.leg(2).wait_min, plain.leg(2).fills) == (0, 0, Fills.SNOW)
     assert (treated.leg(2).treated_ml, treated.leg(2).wait_min) == (7700, 60)
-
-
-def test_the_height_is_the_one_that_dishes_go_by() -> None:
-    """Dishes and trips boil longer from the same height."""
-    assert trips.BOIL_LONGER_ABOVE.value == BOIL_LONGER_ABOVE.value
 
 
 def test_the_heaviest_leg() -> None:

@@ -4,11 +4,11 @@ from collections.abc import Iterator
 
 from packlarder.book.stop import Fills, OtherWater, WaterTreatment
 from packlarder.faults import Place, Severity
+from packlarder.figures.trips import BOIL_LONGER_ABOVE
 from packlarder.measure import DOWN, UP
 from packlarder.reckon.trip.journey import Leg
 from packlarder.reckon.trip.records import StopSums
 from packlarder.safety.hit import Hit
-from packlarder.safety.limits import BOIL_LONGER_ABOVE
 from packlarder.safety.rule import Rule, Shows, TripRule
 from packlarder.safety.trip_case import TripCase
 from packlarder.safety.wording import HOME, THE_END, litres
