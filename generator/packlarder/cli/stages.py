@@ -97,11 +97,16 @@ def held(folder: Path, found: BookRead, checked: CheckedBook | None) -> BookWork
     """Put together what all stages found in a book."""
     told = () if checked is None else (*checked.faults, *loose_ends(checked.book, found.files.photos))
     return BookWorked(
-        shown="" if folder == Path() else folder.as_posix(),
+        shown=shown(folder),
         read=found,
         checked=checked,
         faults=(*found.faults, *told),
     )
+
+
+def shown(folder: Path) -> str:
+    """Give a book's folder as it stands before the names of its files in messages."""
+    return "" if folder == Path() else folder.as_posix()
 
 
 def edition_of(files: BookFiles, day: date) -> str:

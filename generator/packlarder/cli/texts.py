@@ -84,7 +84,8 @@ What was wrong is undone by taking the file away.""",
 learnt as a change to a dish, and mark the trip gone. Without --write it only
 shows what it would do.""",
         f"""Examples: {PROGRAM} home weekend-at-the-lake
-          {PROGRAM} home weekend-at-the-lake --not-taken 2026-09-12-carrots/a2
+          {PROGRAM} home weekend-at-the-lake
+                 --not-taken 2026-09-12-carrots/a2
                  --left "black beans: 40 g, too much for two"
                  --learnt "beans and rice: black beans: 80 g -> 60 g, too much"
                  --write
@@ -240,7 +241,6 @@ NO_SHEET = 'no label sheet for this is called "{name}"; {hint}'
 NO_SUCH_LABEL = "{name} has {count} labels on a sheet, and no number {first}."
 NOTHING_TO_LABEL = "nothing stands there that could be labelled."
 NO_PACKS = "{name} has no packs to label."
-NO_SUCH_TRIP = 'no trip is called "{name}"; {hint}'
 DRAW = "draw"
 NOTED = "noted in {path}"
 TAKEN_PAST = "{mark} is past its use-by day: when in doubt throw it away untasted. Looks alone prove nothing."

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Mapping
 
 from packlarder.book.stop import WaterTreatment
+from packlarder.measure import as_typed
 from packlarder.reckon.trip.journey import (
     DayLoad,
     Fed,
@@ -18,7 +19,7 @@ from packlarder.reckon.trip.journey import (
 from packlarder.reckon.trip.records import Eater, StopSums, TripMeal, TripSums
 from packlarder.safety import Finding, on_the_page
 from packlarder.safety.whole import CheckedTrip
-from packlarder.sheets.data_figures import number, spoken
+from packlarder.sheets.data_figures import number
 from packlarder.sheets.data_records import Note
 from packlarder.sheets.trip_data_records import (
     BearerData,
@@ -82,10 +83,10 @@ def trip_data(trip: TripSums, findings: Iterable[Finding], *, edition: str, day:
             BearerData(person=one.name, weight_g=grams(one.grams), packs=list(one.packs)) for one in journey.bearing
         ],
         weight_g=grams(trip.grams),
-        kit=[KitData(what=one.what, count=one.count, why=spoken(one.why)) for one in journey.kit],
+        kit=[KitData(what=one.what, count=one.count, why=as_typed(one.why)) for one in journey.kit],
         rubbish=_rubbish(journey.rubbish),
         safety=[_note(finding) for finding in on_the_page(findings)],
-        missing=[spoken(f"{gap.what}: {gap.missing}") for gap in trip.gaps],
+        missing=[as_typed(f"{gap.what}: {gap.missing}") for gap in trip.gaps],
     )
 
 
@@ -257,7 +258,7 @@ def _note(finding: Finding) -> Note:
     return Note(
         rule=finding.rule.id,
         severity=finding.severity.value,
-        text=spoken(finding.text),
+        text=as_typed(finding.text),
         source=finding.source,
         standing=finding.standing.value,
     )
