@@ -24,6 +24,7 @@ from packlarder.publish.trip_tables import packing_table, plan_table
 from packlarder.reckon.trip.journey import LegWater
 from packlarder.reckon.trip.stores import TaskKind
 from packlarder.safety.whole import CheckedTrip
+from packlarder.sheets.facts import Link
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_data import planned_trips_data, trip_data
 from packlarder.sheets.trip_data_records import TripData
@@ -151,8 +152,16 @@ def test_only_planned_trips_are_handed_on() -> None:
     gone = replace(checked.sums, id="gone", model=checked.sums.model.model_copy(update={"stands": Stands.GONE}))
     both = {ID: checked, "gone": CheckedTrip(sums=gone, findings=())}
     assert list(planned_trips_data(both, edition="0123abcd", day=ON.isoformat())) == [ID]
-    offered = [one.address for one in downloads((), both) if one.address.startswith("trips/")]
-    assert offered == ["trips/shore-packing.csv", "trips/shore-plan.csv", "trips/shore-plan.ics"]
+    _, of_the_trip = downloads(("a6",), both)
+    assert of_the_trip.trip == Link(kind="trip", id=ID, name=checked.sums.model.name)
+    assert [one.address for one in of_the_trip.files] == [
+        "print/trip-shore-a6-imposed-a4.pdf",
+        "print/trip-shore-a6.pdf",
+        "print/trip-shore-labels-a4-8.pdf",
+        "trips/shore-packing.csv",
+        "trips/shore-plan.csv",
+        "trips/shore-plan.ics",
+    ]
 
 
 def test_a_build_writes_the_files_of_a_trip(tmp_path: Path, data: TripData) -> None:

@@ -18,6 +18,7 @@ from packlarder.cli.stages import DEFAULT_BOOK, BookWorked, book_folder
 from packlarder.disk.theme import theme_folder
 from packlarder.disk.writing import refusal, whole_or_nothing
 from packlarder.faults import Fault, has_errors
+from packlarder.publish import file_names
 from packlarder.sheets.book_sheet import BookSheet
 
 DEFAULT_OUT = "book-out"
@@ -111,7 +112,7 @@ def trip_jobs(sheet: BookSheet, household: Household, *, theme: Path, out: Path)
     """Give what is printed for each trip that is planned: its booklet in each size, the labels of its packs."""
     from packlarder.publish.label_stock import Purpose
     from packlarder.publish.labels import LabelJob, build_labels
-    from packlarder.publish.trip_paper import NAME, build_trip_booklets
+    from packlarder.publish.trip_paper import build_trip_booklets
 
     def booklet(id: str, size: str) -> Job:
         def run(_told: Told) -> tuple[Fault, ...]:
@@ -121,8 +122,8 @@ def trip_jobs(sheet: BookSheet, household: Household, *, theme: Path, out: Path)
 
     def labels(id: str) -> Job:
         def run(_told: Told) -> tuple[Fault, ...]:
-            stock = usual_sheet(household, Purpose.PACK)
-            job = LabelJob(purpose=Purpose.PACK, stock=stock, name=NAME.format(id=id))
+            stock = usual_sheet(household.print, Purpose.PACK)
+            job = LabelJob(purpose=Purpose.PACK, stock=stock, name=file_names.TRIP.format(id=id))
             return tuple(
                 fault
                 for made in build_labels(sheet.trip_labels[id], (job,), theme=theme, out=out)

@@ -64,7 +64,7 @@ def labels(options: Options) -> int:
 def _jobs(options: Options, wanted: Wanted) -> list[LabelJob]:
     """Take the sheets that are named, each for what it serves, or else the usual ones."""
     if not options.sheets:
-        return [_job(usual_sheet(wanted.household, one), (one,), first=options.first) for one in wanted.purposes]
+        return [_job(usual_sheet(wanted.household.print, one), (one,), first=options.first) for one in wanted.purposes]
     return [
         _job(name, wanted.purposes, first=options.first if nth == 0 else 1) for nth, name in enumerate(options.sheets)
     ]

@@ -17,7 +17,7 @@ from packlarder.faults import Fault, has_errors
 from packlarder.safety.whole import CheckedBook, check_book
 
 if TYPE_CHECKING:
-    from packlarder.sheets.book_sheet import BookSheet, Download
+    from packlarder.sheets.book_sheet import BookSheet, DownloadGroup
     from packlarder.sheets.indexes import IndexedDish
 
 DEFAULT_BOOK = "recipes"
@@ -122,7 +122,7 @@ def edition_of(files: BookFiles, day: date) -> str:
 def sheet_of(
     found: BookRead,
     checked: CheckedBook,
-    downloads: "tuple[Download, ...]" = (),
+    downloads: "tuple[DownloadGroup, ...]" = (),
     rows: "Mapping[str, IndexedDish] | None" = None,
 ) -> "BookSheet":
     """Build the sheet of a sound book; `downloads` are the files that will lie beside its site, `rows` as there."""

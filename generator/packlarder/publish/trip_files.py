@@ -3,18 +3,15 @@
 from pathlib import Path
 
 from packlarder.faults import Fault
+from packlarder.publish.file_names import CALENDAR, PACKING, PLAN, TRIPS
 from packlarder.publish.trip_calendar import trip_calendar
 from packlarder.publish.trip_tables import packing_table, plan_table
 from packlarder.sheets.book_sheet import BookSheet
 
-FOLDER = "trips"
-PACKING, PLAN, CALENDAR = "{id}-packing.csv", "{id}-plan.csv", "{id}-plan.ics"
-"""How the files of a trip are called."""
-
 
 def build_trip_files(sheet: BookSheet, *, out: Path) -> tuple[Fault, ...]:
     """Write the files of all planned trips into `out`. Finds nothing wrong."""
-    folder = out / FOLDER
+    folder = out / TRIPS
     if sheet.trip_records:
         folder.mkdir(parents=True, exist_ok=True)
     for id, trip in sheet.trip_records.items():

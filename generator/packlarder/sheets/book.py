@@ -10,7 +10,7 @@ from packlarder.reckon.dish import work_out_each
 from packlarder.safety import check_larger
 from packlarder.safety.whole import CheckedBook
 from packlarder.sheets import words
-from packlarder.sheets.book_sheet import BookSheet, Download, FieldBook, WrittenPage
+from packlarder.sheets.book_sheet import BookSheet, DownloadGroup, FieldBook, WrittenPage
 from packlarder.sheets.component import component_sheet, links
 from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish import day, dish_sheet
@@ -38,7 +38,7 @@ def book_sheet(
     edition: str,
     on: date,
     photos: Mapping[str, bytes] | None = None,
-    downloads: tuple[Download, ...] = (),
+    downloads: tuple[DownloadGroup, ...] = (),
     rows: Mapping[str, IndexedDish] | None = None,
 ) -> BookSheet:
     """Build the sheet of a book that has no errors.

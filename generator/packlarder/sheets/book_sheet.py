@@ -117,6 +117,14 @@ class Download:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class DownloadGroup:
+    """Files that are offered together: those of a trip, or of the whole book where `trip` is None."""
+
+    trip: Link | None
+    files: tuple[Download, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class FieldBook:
     """What the booklet needs besides its openings; `on` is the day that `day` prints."""
 
@@ -187,4 +195,4 @@ class BookSheet:
         default_factory=lambda: MappingProxyType({}), compare=False, repr=False
     )
     photos: tuple[tuple[str, bytes], ...] = ()
-    downloads: tuple[Download, ...] = ()
+    downloads: tuple[DownloadGroup, ...] = ()
