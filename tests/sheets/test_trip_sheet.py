@@ -10,12 +10,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 from tests.site.sample_trip import ID, book_with_trip, checked, sums, trip
 
+from packlarder.book.trip import Stands
 from packlarder.reckon.trip.journey import LegWater
 from packlarder.sheets.printed import NOTHING, Printed, System, plain
 from packlarder.sheets.trip import dates, trip_sheet
 from packlarder.sheets.trip_figures import in_quarts, in_whole_grams, weights
 from packlarder.sheets.trip_water import leg_rows
-from packlarder.sheets.trips import tripped_book
+from packlarder.sheets.trips import book_trips
 
 UNITS = {"mL": 1, "L": 1000, "fl\u202foz": 1, "qt": 32, "g": 1, "kg": 1000}
 
@@ -175,6 +176,16 @@ def test_a_trip_without_journey_and_packs_still_has_a_menu() -> None:
 def test_the_next_trip_is_the_first_that_has_not_ended() -> None:
     """On its last day it is still the next; the day after there is none."""
     for on, following in ((date(2027, 7, 6), ID), (date(2027, 7, 7), None)):
-        index = tripped_book(book_with_trip(), on).index
-        assert index is not None
+        index = book_trips(book_with_trip(), edition="0", on=on).index
         assert (None if index.next is None else index.next.link.id) == following
+
+
+def test_a_trip_that_is_gone_has_its_page_alone() -> None:
+    """Nobody packs for it any more: no data, no booklet, no labels."""
+    checked = book_with_trip()
+    one = checked.trips[ID]
+    gone = replace(one.sums, model=one.sums.model.model_copy(update={"stands": Stands.GONE}))
+    for worked, planned in ((one.sums, [ID]), (gone, [])):
+        trips = book_trips(replace(checked, trips={ID: replace(one, sums=worked)}), edition="0", on=date(2027, 6, 1))
+        assert list(trips.sheets) == [ID]
+        assert [list(made) for made in (trips.data, trips.booklets, trips.labels)] == [planned] * 3

@@ -20,6 +20,7 @@ from packlarder.publish.words import read_words
 from packlarder.sheets.book import book_sheet
 from packlarder.sheets.book_sheet import BookSheet
 from packlarder.sheets.facts import Link
+from packlarder.sheets.trip_sheet import TripSheet
 
 WORDS = read_words(THEME / "site" / "words", "en")
 PAGE = f"trips/{ID}.html"
@@ -32,7 +33,13 @@ def book(*, leads: bool = True) -> BookSheet:
     """Give the sheet of the demo book with the sample trip, as its leading process or a mate has it."""
     checked = book_with_trip() if leads else replace(book_with_trip(), trips={})
     sheet = book_sheet(checked, edition="7f3a9c", on=date(2027, 6, 1))
-    return replace(sheet, trips={ID: trip()}) if leads else sheet
+    return with_sheets(sheet, {ID: trip()}) if leads else sheet
+
+
+def with_sheets(sheet: BookSheet, sheets: dict[str, TripSheet]) -> BookSheet:
+    """Give the sheet of a book with other sheets of its trips."""
+    assert sheet.trips is not None
+    return replace(sheet, trips=replace(sheet.trips, sheets=sheets))
 
 
 @pytest.fixture(scope="module")
@@ -185,11 +192,12 @@ def test_weights_can_be_switched(page: Element) -> None:
 
 def test_the_list_has_planned_trips_first(tmp_path: Path) -> None:
     """Planned ones stand above those that are gone; each leads to its page."""
-    index = book().trip_index
-    assert index is not None
-    [entry] = index.planned
+    trips = book().trips
+    assert trips is not None
+    [entry] = trips.index.planned
     gone = replace(entry, link=Link(kind="trip", id="old", name="Last year"), gone=True)
-    sheet = replace(book(), trip_index=replace(index, gone=(gone,)), trips={ID: trip(), "old": trip()})
+    both = replace(trips, index=replace(trips.index, gone=(gone,)), sheets={ID: trip(), "old": trip()})
+    sheet = replace(book(), trips=both)
     build_site(sheet, theme=THEME, out=tmp_path, only=frozenset({"trips.html"}))
     page = read_page(tmp_path / "trips.html")
     assert [heading.text for heading in page.all("h2")] == ["Planned", "Gone"]
@@ -199,7 +207,7 @@ def test_the_list_has_planned_trips_first(tmp_path: Path) -> None:
 def test_a_trip_that_is_gone_has_nothing_to_fill(tmp_path: Path) -> None:
     """It says that it is gone, and leaves out what empty stores do not have."""
     gone = replace(trip(), gone=True, fills=(), shortfall=(), loads=(), plan=())
-    build_site(replace(book(), trips={ID: gone}), theme=THEME, out=tmp_path, only=frozenset({PAGE}))
+    build_site(with_sheets(book(), {ID: gone}), theme=THEME, out=tmp_path, only=frozenset({PAGE}))
     page = read_page(tmp_path / PAGE)
     assert "Trip that is gone" in page.text
     assert not {"What to fill", "Still to get", "Before you go"} & {heading.text for heading in page.all("h2")}
@@ -240,7 +248,7 @@ def test_a_mate_has_the_same_frame_and_dishes() -> None:
 
 def test_an_edit_of_a_trip_is_its_page() -> None:
     """What changes on a trip changes its page and no other trip's or dish's; an untouched book changes nothing."""
-    noted = replace(book(), trips={ID: replace(trip(), notes=("Take the long way.",))})
+    noted = with_sheets(book(), {ID: replace(trip(), notes=("Take the long way.",))})
     assert changed_pages(book(), noted, WORDS) == {PAGE}
     assert changed_pages(book(), replace(book()), WORDS) == frozenset()
 
@@ -261,7 +269,7 @@ def test_markup_in_a_trip_stays_text(tmp_path: Path) -> None:
         notes=(EVIL,),
         stops=(replace(known.stops[0], place=EVIL),),
     )
-    build_site(replace(book(), trips={ID: evil}), theme=THEME, out=tmp_path, only=frozenset({PAGE}))
+    build_site(with_sheets(book(), {ID: evil}), theme=THEME, out=tmp_path, only=frozenset({PAGE}))
     page = read_page(tmp_path / PAGE)
     assert page.text.count(EVIL) >= 9
     assert len(page.all("script")) == 2

@@ -7,7 +7,6 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from io import StringIO
 from pathlib import Path
-from types import MappingProxyType
 
 import pytest
 from icalendar import Alarm, Calendar, Event
@@ -24,10 +23,12 @@ from packlarder.publish.trip_tables import packing_table, plan_table
 from packlarder.reckon.trip.journey import LegWater
 from packlarder.reckon.trip.stores import TaskKind
 from packlarder.safety.whole import CheckedTrip
+from packlarder.sheets.book_sheet import BookTrips
 from packlarder.sheets.facts import Link
 from packlarder.sheets.printed import System
-from packlarder.sheets.trip_data import planned_trips_data, trip_data
+from packlarder.sheets.trip_data import trip_data
 from packlarder.sheets.trip_data_records import TripData
+from packlarder.sheets.trip_sheet import TripIndex
 
 GOLDENS = Path(__file__).parent / "trip_files"
 
@@ -151,7 +152,6 @@ def test_only_planned_trips_are_handed_on() -> None:
     checked = checked_trip()
     gone = replace(checked.sums, id="gone", model=checked.sums.model.model_copy(update={"stands": Stands.GONE}))
     both = {ID: checked, "gone": CheckedTrip(sums=gone, findings=())}
-    assert list(planned_trips_data(both, edition="0123abcd", day=ON.isoformat())) == [ID]
     _, of_the_trip = downloads(("a6",), both)
     assert of_the_trip.trip == Link(kind="trip", id=ID, name=checked.sums.model.name)
     assert [one.address for one in of_the_trip.files] == [
@@ -166,8 +166,10 @@ def test_only_planned_trips_are_handed_on() -> None:
 
 def test_a_build_writes_the_files_of_a_trip(tmp_path: Path, data: TripData) -> None:
     """Data as the command prints it, two tables, one calendar; a book without trips gets no folder for them."""
-    sheet = replace(BOOK, trip_records=MappingProxyType({ID: data}))
-    assert (build_data(sheet, out=tmp_path), build_trip_files(sheet, out=tmp_path)) == ((), ())
+    index = TripIndex(planned=(), gone=(), next=None)
+    trips = BookTrips(index=index, sheets={}, data={ID: data}, booklets={}, labels={})
+    sheet = replace(BOOK, trips=trips)
+    assert (build_data(sheet, out=tmp_path), build_trip_files(trips.data, BOOK.title, out=tmp_path)) == ((), ())
     assert json.loads((tmp_path / "data/trips/shore.json").read_text("utf-8")) == data
     assert {path.name for path in (tmp_path / "trips").iterdir()} == {
         "shore-packing.csv",
@@ -176,7 +178,6 @@ def test_a_build_writes_the_files_of_a_trip(tmp_path: Path, data: TripData) -> N
     }
     assert (tmp_path / "trips/shore-packing.csv").read_bytes() == packing_table(data).encode()
     build_data(BOOK, out=tmp_path / "without")
-    build_trip_files(BOOK, out=tmp_path / "without")
     assert not list((tmp_path / "without").rglob("trips"))
 
 

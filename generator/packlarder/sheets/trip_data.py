@@ -1,6 +1,6 @@
 """A trip as a record for other programs: what `show trip --json` prints. Its figures are those of the page."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 
 from packlarder.book.stop import WaterTreatment
 from packlarder.measure import as_typed
@@ -18,7 +18,6 @@ from packlarder.reckon.trip.journey import (
 )
 from packlarder.reckon.trip.records import Eater, StopSums, TripMeal, TripSums
 from packlarder.safety import Finding, on_the_page
-from packlarder.safety.whole import CheckedTrip
 from packlarder.sheets.data_figures import number
 from packlarder.sheets.data_records import Note
 from packlarder.sheets.trip_data_records import (
@@ -88,12 +87,6 @@ def trip_data(trip: TripSums, findings: Iterable[Finding], *, edition: str, day:
         safety=[_note(finding) for finding in on_the_page(findings)],
         missing=[as_typed(f"{gap.what}: {gap.missing}") for gap in trip.gaps],
     )
-
-
-def planned_trips_data(trips: Mapping[str, CheckedTrip], *, edition: str, day: str) -> dict[str, TripData]:
-    """Give the trips that are planned as data, by id; those that are gone are left out."""
-    planned = {id: one for id, one in trips.items() if not one.sums.gone}
-    return {id: trip_data(one.sums, one.findings, edition=edition, day=day) for id, one in planned.items()}
 
 
 def _person(eater: Eater) -> PersonData:
