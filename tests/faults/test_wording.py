@@ -9,8 +9,9 @@ from pydantic_core import PydanticCustomError, PydanticKnownError, core_schema
 from tests.faults.cases import CASES
 from tests.faults.sample import Jar
 
+from packlarder.book.meant import closest
 from packlarder.book.validate import validate
-from packlarder.book.wording import SHAPES, TABLE, Said, closest, in_plain_words, wrong_shape
+from packlarder.book.wording import SHAPES, TABLE, Said, in_plain_words, wrong_shape
 from packlarder.faults import Fault, Place, Spot
 
 PYTHON = re.compile(

@@ -471,7 +471,8 @@ def test_books_side_by_side_have_outputs_of_their_own(book: str, out: str) -> No
 
 def test_downloads_name_what_a_build_writes() -> None:
     """Each size twice, to fold and plain, in the order of the book; then pocket file, e-book, data."""
-    assert [(one.label, one.address) for one in downloads(("a6", "half-letter", "no-such-size"))] == [
+    [whole] = downloads(("a6", "half-letter", "no-such-size"))
+    assert [(one.label, one.address) for one in whole.files] == [
         ("Field booklet, A6, to print on A4 and fold", "print/field-a6-imposed-a4.pdf"),
         ("Field booklet, A6", "print/field-a6.pdf"),
         ("Field booklet, half Letter, to print on Letter and fold", "print/field-half-letter-imposed-letter.pdf"),
@@ -511,7 +512,7 @@ def test_build_writes_everything(book: Path, tmp_path: Path, capsys: pytest.Capt
         "data/recipes/beans-and-rice.jsonld",
         "data/dishes/beans-and-rice.json",
         MARKER,
-        *(one.address for one in downloads(("a6",))),
+        *(one.address for group in downloads(("a6",)) for one in group.files),
     ):
         assert (out / name).stat().st_size > 0, name
     told = capsys.readouterr()

@@ -48,11 +48,8 @@ def test_a_trip_is_not_written_over(shell: Shell) -> None:
     assert (ended, out) == (2, "")
     assert err.startswith('packlarder: "round-the-cape" is there already: ')
     assert shell("new trip ?!")[0] == 2
-    assert shell("new trip") == (
-        2,
-        "",
-        f"packlarder: NAME is missing. `{texts.PROGRAM} new --help` says what it takes.\n",
-    )
+    says = texts.SEE_HELP.format(program=f"{texts.PROGRAM} new")
+    assert shell("new trip") == (2, "", f"packlarder: NAME is missing. {says}\n")
     assert shell.files() == before
 
 

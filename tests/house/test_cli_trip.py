@@ -153,7 +153,8 @@ def test_a_build_writes_the_trips(shell: Shell, tmp_path: Path) -> None:
     written = json.loads((tmp_path / "out/data/trips/lake.json").read_text("utf-8"))
     assert written == shell.data("show trip lake")
     front = (tmp_path / "out/index.html").read_text("utf-8")
-    for name in ("trips/lake-packing.csv", "trips/lake-plan.csv", "trips/lake-plan.ics"):
+    printed = ("print/trip-lake-a6.pdf", "print/trip-lake-a6-imposed-a4.pdf", "print/trip-lake-labels-a4-8.pdf")
+    for name in (*printed, "trips/lake-packing.csv", "trips/lake-plan.csv", "trips/lake-plan.ics"):
         assert (tmp_path / "out" / name).stat().st_size > 0
         assert f'href="{name}"' in front
 

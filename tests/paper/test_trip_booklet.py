@@ -126,6 +126,8 @@ def test_water_and_fuel_stand_on_their_card(trip: PrintedTrip) -> None:
     for leg in trip.book.legs:
         assert_all(card, (leg.heading, leg.fill, leg.short, *leg.notes))
         assert_all(card, (f"{one.label} {one.figure}" for one in leg.made_of))
+    for spot in trip.book.on_the_spot:
+        assert_all(card, (spot.place, spot.day, spot.water, *spot.notes))
     for fuel in trip.book.fuels:
         assert_all(card, (fuel.heading, fuel.need, *fuel.taken))
         assert_all(card, (f"{one.label} {one.figure}" for one in fuel.stops))

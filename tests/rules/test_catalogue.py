@@ -9,6 +9,7 @@ import pytest
 from packlarder.faults import Severity
 from packlarder.figures.facts import FACTS
 from packlarder.figures.figure import Figure, Standing
+from packlarder.figures.trips import BOIL_LONGER_ABOVE
 from packlarder.safety import (
     RULES,
     ComponentRule,
@@ -145,7 +146,7 @@ def test_limits_have_sources() -> None:
         (limits.KIDNEY_BOIL, "T7-02", "30 min"),
         (limits.HEAT_STEP, "T4-01", "meat 160 °F / 71 °C"),
         (limits.HEAT_STEP_POULTRY, "T4-01", "poultry 165 °F / 74 °C"),
-        (limits.BOIL_LONGER_ABOVE, "T8-03", "5,000 ft"),
+        (BOIL_LONGER_ABOVE, "T8-03", "5,000 ft"),
         (limits.COOK_LONGER_ABOVE, "T14-01", "914"),
     ],
     ids=lambda value: value.name if isinstance(value, Figure) else None,
@@ -160,7 +161,7 @@ def test_limits_in_the_facts_own_units() -> None:
     """Hours and feet of the facts, in minutes and metres."""
     assert limits.WET_TIME.value == 2 * 60
     assert limits.KIDNEY_SOAK.value == 5 * 60
-    assert limits.BOIL_LONGER_ABOVE.value == pytest.approx(5000 * 0.3048, rel=0.02)  # 1,524 m, rounded down
+    assert BOIL_LONGER_ABOVE.value == pytest.approx(5000 * 0.3048, rel=0.02)  # 1,524 m, rounded down
     assert limits.COOK_LONGER_ABOVE.value == pytest.approx(3000 * 0.3048, abs=1)  # 914.4 m
     assert pytest.approx((160 - 32) / 1.8, abs=0.05) == limits.HEAT_STEP.value  # 71.1 °C
     assert pytest.approx((165 - 32) / 1.8, abs=0.05) == limits.HEAT_STEP_POULTRY.value  # 73.9 °C

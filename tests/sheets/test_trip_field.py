@@ -11,11 +11,12 @@ from packlarder.measure import Dimension, Quantity, parse
 from packlarder.reckon.trip.records import TripMeal, TripPack
 from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.printed import System
-from packlarder.sheets.trip_cards import leg_cards
+from packlarder.sheets.trip_cards import leg_cards, spot_cards
 from packlarder.sheets.trip_dish import served_alike
 from packlarder.sheets.trip_field import trip_book
 from packlarder.sheets.trip_field_sheet import TripBook
 from packlarder.sheets.trip_opening import trip_opening
+from packlarder.sheets.words import lowered
 
 HOUSEHOLD = trip_sample.book().book.household
 TRIP = trip_sample.trip()
@@ -50,7 +51,7 @@ def test_times_of_day_are_those_of_the_clock() -> None:
     assert (noodles.begins, noodles.ready, noodles.eaten) == ("17:51", "", "18:30")
     (eggs,) = opening("Eggs and ham").meals
     assert (eggs.begins, eggs.ready, eggs.eaten) == ("6:52", "7:15", "7:30")
-    assert eggs.note == "The flame is free when beef and leek noodles is done."
+    assert eggs.note == "On the flame after beef and leek noodles."
 
 
 def test_each_step_stands_at_its_minute_after_the_first_move() -> None:
@@ -130,11 +131,35 @@ def test_the_water_of_a_leg_is_the_sum_of_its_pieces_as_printed(system: System) 
     assert leg_cards(TRIP, System.METRIC)[0].made_of[0].figure == "3.70\u00a0L"
 
 
+def test_water_that_is_used_where_it_is_filled_says_how_it_is_treated() -> None:
+    """The quay's 200 + 10 + 500 = 710 mL are carried on no leg, and come from a lake; the skerry fills nothing."""
+    (spot,) = made().on_the_spot
+    assert (spot.place, spot.day, spot.water) == ("The pilots' quay", "Day 2", "710\u00a0mL")
+    assert spot.notes == ("710\u00a0mL must be made fit to drink: filter it, chlorinate it, and wait 30\u00a0min.",)
+    assert made().legs[1].notes[0] == "Filled at the pilots' quay: to be treated."
+
+
+def test_a_stop_at_which_the_trip_ends_has_its_water_told_too() -> None:
+    """No leg goes on from there, so no leg's card would speak of it."""
+    first = TRIP.journey.legs[:1]
+    ending = replace(TRIP, journey=replace(TRIP.journey, legs=first))
+    assert [one.place for one in spot_cards(ending, System.METRIC)] == ["The pilots' quay"]
+
+
+def test_another_form_is_told_by_what_the_dish_calls_its_part() -> None:
+    """Where the same component stands in under its own name, there is nothing to say."""
+    rice = meal("chicken-and-pea-rice")
+    part, other = rice.plan.parts[0], meal("beef-and-leek-noodles").plan.parts[0].component
+    for instead, told in ((other, f"{other.model.name} in place of {lowered(part.called)}."), (part.component, None)):
+        found = trip_opening((replace(rice, instead={0: instead}),), TRIP, HOUSEHOLD, System.METRIC)
+        assert found.notes == ((told,) if told else ())
+
+
 def test_fuel_stops_and_margin_are_what_is_needed() -> None:
     """71 + 42 + 29 g and a margin of 29 g are 171 g; a part-used cartridge of 85 g and two whole ones are taken."""
     (card,) = made().fuels
     assert sum(size(one.figure) for one in card.stops) == size(card.need) == pytest.approx(171)
-    assert card.taken == ("part-used: 85\u00a0g", "new: 2\u00a0×\u00a0100\u00a0g")
+    assert card.taken == ("85\u00a0g part used", "2\u00a0×\u00a0100\u00a0g whole")
 
 
 def test_packs_weigh_what_the_trip_weighs_and_jars_give_what_packs_take() -> None:

@@ -178,7 +178,15 @@ def _journey(planned: PlannedTrip, packs: tuple[TripPack, ...]) -> Journey:
         legs=legs,
         stops=(
             StopWater(stop=0, meals=home, on_the_spot=False, from_other=OtherWater.SEA, from_other_ml=0),
-            StopWater(stop=1, meals=spot, on_the_spot=True, from_other=OtherWater.LAKE, from_other_ml=600),
+            StopWater(
+                stop=1,
+                meals=spot,
+                on_the_spot=True,
+                from_other=OtherWater.LAKE,
+                from_other_ml=600,
+                treated_ml=710,
+                wait_min=30,
+            ),
         ),
         fuels=(_fuel(),),
         clock=tuple(_clock(meal) for meal in planned.meals),

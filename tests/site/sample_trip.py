@@ -3,6 +3,7 @@
 All its jars of egg but one were emptied before, so that something RAW is still to dry.
 """
 
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
 from functools import cache
@@ -112,15 +113,22 @@ def tripped(*, leads: bool = True) -> BookSheet:
     """Give the sheet of the demo book with the sample trip, as its leading process or a mate has it."""
     checked = book_with_trip() if leads else replace(book_with_trip(), trips={})
     sheet = book_sheet(checked, edition="7f3a9c", on=date(2027, 6, 1))
-    return replace(sheet, trips={ID: trip()}) if leads else sheet
+    return with_sheets(sheet, {ID: trip()}) if leads else sheet
+
+
+def with_sheets(sheet: BookSheet, sheets: Mapping[str, TripSheet]) -> BookSheet:
+    """Give the sheet of a book with other sheets of its trips."""
+    assert sheet.trips is not None
+    return replace(sheet, trips=replace(sheet.trips, sheets=sheets))
 
 
 def tripped_and_gone() -> BookSheet:
     """Give that sheet with one trip more, which is gone."""
     sheet = tripped()
-    assert sheet.trip_index is not None
-    [planned] = sheet.trip_index.planned
+    assert sheet.trips is not None
+    [planned] = sheet.trips.index.planned
     link = replace(planned.link, id="the-lake-in-may", name="The lake in May")
     gone = replace(planned, link=link, dates="1 May to 3 May 2027", people="Runa", gone=True, figures=())
-    sheets = {**sheet.trips, link.id: replace(trip(), id=link.id, name=link.name, gone=True)}
-    return replace(sheet, trip_index=replace(sheet.trip_index, gone=(gone,)), trips=sheets)
+    sheets = {**sheet.trips.sheets, link.id: replace(trip(), id=link.id, name=link.name, gone=True)}
+    index = replace(sheet.trips.index, gone=(gone,))
+    return replace(sheet, trips=replace(sheet.trips, index=index, sheets=sheets))

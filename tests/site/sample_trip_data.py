@@ -296,7 +296,17 @@ JOURNEY = journey.Journey(
             short_ml=None,
         ),
     ),
-    stops=(),
+    stops=(
+        journey.StopWater(
+            stop=BAY,
+            meals=journey.LegWater(in_food_ml=400, heater_ml=100, washing_ml=500),
+            on_the_spot=True,
+            from_other=None,
+            from_other_ml=0,
+            treated_ml=900,
+            wait_min=30,
+        ),
+    ),
     fuels=(
         journey.Fuel(
             fuel="gas mix",

@@ -10,7 +10,7 @@ from tests.site.samples import BOOK, FOODS, with_dishes
 from packlarder.publish.site import build_site
 from packlarder.publish.site_pages import changed_pages
 from packlarder.publish.words import read_words
-from packlarder.sheets.book_sheet import Download
+from packlarder.sheets.book_sheet import Download, DownloadGroup
 from packlarder.sheets.dish_sheet import Lesson
 
 WORDS = read_words(THEME / "site" / "words", "en")
@@ -151,8 +151,8 @@ def test_the_figures_begin_with_what_there_is(site: Path) -> None:
 def test_the_front_page_offers_what_can_be_printed_and_handed_on(tmp_path: Path) -> None:
     """Booklets and files to hand on are links under a heading of their own; without any there is no heading."""
     files = (Download(label="To fold, on A4", address="print/a6.pdf"), Download(label="E-book", address="book.epub"))
-    for downloads, name in ((files, "with"), ((), "without")):
-        build_site(replace(BOOK, downloads=downloads), theme=THEME, out=tmp_path / name, only=frozenset({"index.html"}))
+    for groups, name in (((DownloadGroup(trip=None, files=files),), "with"), ((), "without")):
+        build_site(replace(BOOK, downloads=groups), theme=THEME, out=tmp_path / name, only=frozenset({"index.html"}))
     page = read_page(tmp_path / "with" / "index.html")
     found = {link.attributes["href"]: link.text for link in page.all("a")}
     assert all(found[file.address] == file.label for file in files)

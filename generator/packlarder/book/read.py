@@ -27,6 +27,7 @@ from packlarder.book.draw import Draws
 from packlarder.book.drying_run import DryingRun
 from packlarder.book.empty_values import with_empty_values
 from packlarder.book.household import Household
+from packlarder.book.meant import did_you_mean
 from packlarder.book.misplaced import CODE as MISPLACED
 from packlarder.book.misplaced import misplaced
 from packlarder.book.nodes import read_yaml
@@ -36,7 +37,6 @@ from packlarder.book.strict.source import text_of
 from packlarder.book.trip import Trip
 from packlarder.book.unread import unread_names
 from packlarder.book.validate import validate
-from packlarder.book.wording import closest
 from packlarder.faults import Fault, Place, Severity, Spot
 
 M = TypeVar("M", bound=BookModel)
@@ -247,6 +247,5 @@ def _kitchen(household: Household) -> list[Fault]:
 
 def _known(name: str, ours: Iterable[str]) -> str:
     known = list(ours)
-    close = closest(name, known)
-    hint = f'did you mean "{close}"? ' if close else ""
+    hint = did_you_mean(name, known)
     return f"{hint}known are: {', '.join(known)}"

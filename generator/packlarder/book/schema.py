@@ -29,7 +29,7 @@ from packlarder.book.step import Verb
 from packlarder.book.trip import Trip
 from packlarder.figures.allergens import ALLERGENS, Allergen, allergens_meant
 from packlarder.figures.foods import FOODS
-from packlarder.measure import Quantity, written
+from packlarder.measure import Quantity, as_typed, written
 
 SCHEMA_FOLDER = ".schema"
 """Where in a book's folder its schemas lie."""
@@ -103,7 +103,7 @@ def as_written(default: object) -> int | str | list[str] | None:
     if isinstance(default, bool):
         return "yes" if default else "no"
     if isinstance(default, Quantity):
-        return written(default).replace("\u00a0", " ")
+        return as_typed(written(default))
     if isinstance(default, Enum):
         return str(default.value)
     if isinstance(default, tuple) and default:

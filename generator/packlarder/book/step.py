@@ -11,8 +11,8 @@ from packlarder.book.base import BookModel, in_words, slip
 from packlarder.book.bring_back import Water
 from packlarder.book.fields import Minutes, Text, Volume, YesNo
 from packlarder.book.limits import InsideDegrees
+from packlarder.book.meant import closest
 from packlarder.book.names import PartNames
-from packlarder.book.wording import closest
 from packlarder.faults import Spot
 
 

@@ -7,7 +7,7 @@ from typing import Annotated
 
 from packlarder.book.base import slip
 from packlarder.book.fields import Written
-from packlarder.book.wording import closest
+from packlarder.book.meant import did_you_mean
 from packlarder.measure import Dimension, Quantity, Unreadable, parse, written
 
 
@@ -46,8 +46,7 @@ def _treated(text: str) -> Treated:
         return Treated(Treatment(text))
     if text == Treatment.HEATED:
         raise slip("heated-to-what", "it does not say how hot it became inside", _HEATED_HELP)
-    close = closest(text, _BARE)
-    hint = f'did you mean "{close}"? ' if close else ""
+    hint = did_you_mean(text, _BARE)
     known = f"the words are: {', '.join(_BARE)}, and `heated to 74 °C`"
     raise slip("unknown-treatment", f'"{text}" is no treatment that is known here', f"{hint}{known}")
 

@@ -10,12 +10,12 @@ from pydantic import TypeAdapter, ValidationError
 from pydantic_core import ErrorDetails, core_schema
 
 from packlarder.book.base import CARRIED_THROUGH
+from packlarder.book.meant import closest
 from packlarder.book.trail import Trail, follow
 from packlarder.book.wording import (
     SHAPES,
     Said,
     Words,
-    closest,
     in_plain_words,
     missing_key,
     unknown_key,

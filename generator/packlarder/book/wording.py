@@ -1,10 +1,11 @@
 """What is wrong with a value, in the author's words: one table, by pydantic's types of error."""
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from difflib import get_close_matches
 from typing import Any
+
+from packlarder.book.meant import closest
 
 MANY = 24
 """More words than these are not listed in a help."""
@@ -104,24 +105,6 @@ def known(words: Sequence[str]) -> str:
     if not words or len(words) > MANY:
         return ""
     return "known here are: " + ", ".join(f"`{word}`" for word in words)
-
-
-def closest(word: str, words: Iterable[str], *, least: float = 0.6) -> str | None:
-    """Find the word that was most likely meant: letter case, hyphens and underscores do not count.
-
-    Letters that changed places (`fro`, `wiat`) are the commonest slip, so a word of the same letters goes before all
-    others. `least` is how alike two words must be, from 0 to 1.
-    """
-    plain = {_plain(one): one for one in words}
-    asked = _plain(word)
-    found = get_close_matches(asked, plain, n=len(plain) or 1, cutoff=least)
-    turned = (one for one in found if sorted(one) == sorted(asked))
-    best = next(turned, next(iter(found), None))
-    return None if best is None else plain[best]
-
-
-def _plain(word: str) -> str:
-    return " ".join(re.sub(r"[-_]", " ", word.casefold()).split())
 
 
 def _either(wanted: Sequence[str]) -> str:

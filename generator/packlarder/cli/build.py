@@ -18,7 +18,8 @@ from packlarder.cli.stages import DEFAULT_BOOK, BookWorked, book_folder
 from packlarder.disk.theme import theme_folder
 from packlarder.disk.writing import refusal, whole_or_nothing
 from packlarder.faults import Fault, has_errors
-from packlarder.sheets.book_sheet import BookSheet
+from packlarder.publish import file_names
+from packlarder.sheets.book_sheet import BookSheet, BookTrips
 
 DEFAULT_OUT = "book-out"
 """Where a book in the folder `recipes` is written, beside it; others bear their own names: `our-book-out`."""
@@ -97,41 +98,42 @@ def jobs(sheet: BookSheet, crew: Crew, *, sizes: tuple[str, ...], theme: Path, o
 
     yield Job(name=texts.JOB_SITE, weight=4, run=site)
     yield from map(booklet, sizes)
-    yield from trip_jobs(sheet, crew.checked.book.household, theme=theme, out=out / PRINT)
+    trips = sheet.trips
+    if trips is not None:
+        yield from trip_jobs(trips, crew.checked.book.household, theme=theme, out=out / PRINT)
     yield Job(name=texts.JOB_POCKET, weight=1, run=lambda _told: build_single(sheet, theme=theme, out=out))
     yield Job(name=texts.JOB_EBOOK, weight=1, run=lambda _told: build_ebook(sheet, theme=theme, out=out))
     yield Job(name=texts.JOB_DATA, weight=1, run=lambda _told: build_data(sheet, out=out))
-    if sheet.trip_records:
+    if trips is not None and trips.data:
         from packlarder.publish.trip_files import build_trip_files  # its calendar is slow to load
 
-        yield Job(name=texts.JOB_TRIPS, weight=1, run=lambda _told: build_trip_files(sheet, out=out))
+        data = trips.data
+        yield Job(name=texts.JOB_TRIPS, weight=1, run=lambda _told: build_trip_files(data, sheet.title, out=out))
 
 
-def trip_jobs(sheet: BookSheet, household: Household, *, theme: Path, out: Path) -> Iterator[Job]:
+def trip_jobs(trips: BookTrips, household: Household, *, theme: Path, out: Path) -> Iterator[Job]:
     """Give what is printed for each trip that is planned: its booklet in each size, the labels of its packs."""
     from packlarder.publish.label_stock import Purpose
     from packlarder.publish.labels import LabelJob, build_labels
-    from packlarder.publish.trip_paper import NAME, build_trip_booklets
+    from packlarder.publish.trip_paper import build_trip_booklets
 
     def booklet(id: str, size: str) -> Job:
         def run(_told: Told) -> tuple[Fault, ...]:
-            return build_trip_booklets(sheet.trip_books[id], sizes=(size,), theme=theme, out=out)
+            return build_trip_booklets(trips.booklets[id], sizes=(size,), theme=theme, out=out)
 
         return Job(name=texts.JOB_TRIP_BOOKLET.format(id=id, size=size), weight=4, run=run)
 
     def labels(id: str) -> Job:
         def run(_told: Told) -> tuple[Fault, ...]:
-            stock = usual_sheet(household, Purpose.PACK)
-            job = LabelJob(purpose=Purpose.PACK, stock=stock, name=NAME.format(id=id))
+            stock = usual_sheet(household.print, Purpose.PACK)
+            job = LabelJob(purpose=Purpose.PACK, stock=stock, name=file_names.TRIP.format(id=id))
             return tuple(
-                fault
-                for made in build_labels(sheet.trip_labels[id], (job,), theme=theme, out=out)
-                for fault in made.faults
+                fault for made in build_labels(trips.labels[id], (job,), theme=theme, out=out) for fault in made.faults
             )
 
         return Job(name=texts.JOB_TRIP_LABELS.format(id=id), weight=2, run=run)
 
-    for id in sheet.trip_books:
+    for id in trips.booklets:
         yield from (booklet(id, size) for size in household.print)
         yield labels(id)
 

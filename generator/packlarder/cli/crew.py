@@ -23,7 +23,7 @@ from packlarder.safety.whole import CheckedBook, CheckedComponents, check_compon
 
 if TYPE_CHECKING:
     from packlarder.publish.site import Progress
-    from packlarder.sheets.book_sheet import BookSheet, Download
+    from packlarder.sheets.book_sheet import BookSheet, DownloadGroup
 
 LARGE = 200
 """Dishes, or pages of dishes and runs, from which a second process is worth its start."""
@@ -57,7 +57,7 @@ class Share:
         trips_on = self.found.day if self.leads else None
         return whole_book(self.components, own.dishes, swap(own.faults), trips_on=trips_on)
 
-    def sheet(self, swap: Swap, checked: CheckedBook, downloads: "tuple[Download, ...]") -> "BookSheet":
+    def sheet(self, swap: Swap, checked: CheckedBook, downloads: "tuple[DownloadGroup, ...]") -> "BookSheet":
         """Take the dishes into the indexes, and make the sheet of the book."""
         from packlarder.sheets.book import index_rows
 
@@ -73,7 +73,7 @@ class Crew:
         self._mates = mates
         self.checked = own.check(self._swap)
 
-    def sheet(self, downloads: "tuple[Download, ...]" = ()) -> "BookSheet":
+    def sheet(self, downloads: "tuple[DownloadGroup, ...]" = ()) -> "BookSheet":
         """Make the sheet of a sound book; `downloads` are the files that will lie beside its site."""
         self._tell(downloads)
         return self._own.sheet(self._swap, self.checked, downloads)

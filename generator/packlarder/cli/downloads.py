@@ -3,47 +3,54 @@
 from collections.abc import Iterator, Mapping
 
 from packlarder.cli import texts
-from packlarder.publish import data, ebook, single
+from packlarder.cli.label_sheets import usual_sheet
+from packlarder.publish import data, ebook, file_names, single
+from packlarder.publish.label_stock import Purpose
 from packlarder.publish.sizes import bed, page_size
+from packlarder.reckon.trip.records import TripSums
 from packlarder.safety.whole import NO_TRIPS, CheckedTrip
-from packlarder.sheets.book_sheet import Download
+from packlarder.sheets.book_sheet import Download, DownloadGroup
+from packlarder.sheets.trips import trip_link
 
 PRINT = "print"
 """The folder of the booklets."""
 
 
-def downloads(sizes: tuple[str, ...], trips: Mapping[str, CheckedTrip] = NO_TRIPS.trips) -> tuple[Download, ...]:
-    """Name booklets, each plain and to fold, then the files to hand on, then those of planned trips.
+def downloads(sizes: tuple[str, ...], trips: Mapping[str, CheckedTrip] = NO_TRIPS.trips) -> tuple[DownloadGroup, ...]:
+    """Name booklets, each to fold and plain, and the files to hand on; then, by trip, those of planned trips.
 
     Sizes that no booklet has are left out.
     """
-    return (
-        *(one for size in sizes for one in _booklets(size)),
+    whole = (
+        *_booklets(file_names.FIELD, sizes, texts.BOOKLET_TO_FOLD, texts.BOOKLET),
         Download(label=texts.POCKET, address=single.FILE),
         Download(label=texts.EBOOK, address=ebook.FILE),
         Download(label=texts.DATA, address=f"{data.FOLDER}/{data.BOOK}"),
-        *(file for id, trip in trips.items() if not trip.sums.gone for file in _of_trip(id, trip.sums.model.name)),
+    )
+    planned = (trip.sums for trip in trips.values() if not trip.sums.gone)
+    return (
+        DownloadGroup(trip=None, files=whole),
+        *(DownloadGroup(trip=trip_link(trip.id, trip.model), files=tuple(_of_trip(trip, sizes))) for trip in planned),
     )
 
 
-def _booklets(size: str) -> Iterator[Download]:
-    page = page_size(size)
-    if page is not None:
+def _booklets(name: str, sizes: tuple[str, ...], to_fold: str, plain: str) -> Iterator[Download]:
+    for page in filter(None, map(page_size, sizes)):
         sheet = bed(page).sheet
-        file = f"{PRINT}/field-{page.id}"
-        yield Download(
-            label=texts.BOOKLET_TO_FOLD.format(page=page.name, sheet=sheet.name),
-            address=f"{file}-imposed-{sheet.id}.pdf",
-        )
-        yield Download(label=texts.BOOKLET.format(page=page.name), address=f"{file}.pdf")
+        imposed = file_names.imposed(name, page.id, sheet.id)
+        yield Download(label=to_fold.format(page=page.name, sheet=sheet.name), address=f"{PRINT}/{imposed}")
+        yield Download(label=plain.format(page=page.name), address=f"{PRINT}/{file_names.booklet(name, page.id)}")
 
 
-def _of_trip(id: str, name: str) -> Iterator[Download]:
-    from packlarder.publish import trip_files  # its calendar is slow to load
-
+def _of_trip(trip: TripSums, sizes: tuple[str, ...]) -> Iterator[Download]:
+    name = file_names.TRIP.format(id=trip.id)
+    yield from _booklets(name, sizes, texts.TRIP_BOOKLET_TO_FOLD, texts.TRIP_BOOKLET)
+    if any(pack.bought_at is None for pack in trip.packs):
+        labels = file_names.labels(name, usual_sheet(sizes, Purpose.PACK))
+        yield Download(label=texts.TRIP_LABELS, address=f"{PRINT}/{labels}")
     for says, file in (
-        (texts.TRIP_PACKING, trip_files.PACKING),
-        (texts.TRIP_PLAN, trip_files.PLAN),
-        (texts.TRIP_CALENDAR, trip_files.CALENDAR),
+        (texts.TRIP_PACKING, file_names.PACKING),
+        (texts.TRIP_PLAN, file_names.PLAN),
+        (texts.TRIP_CALENDAR, file_names.CALENDAR),
     ):
-        yield Download(label=says.format(trip=name), address=f"{trip_files.FOLDER}/{file.format(id=id)}")
+        yield Download(label=says, address=f"{file_names.TRIPS}/{file.format(id=trip.id)}")

@@ -13,6 +13,7 @@ from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_store import plain_drawn
 from packlarder.cli.stages import book_folder, read
 from packlarder.faults import Fault, Severity, has_errors
+from packlarder.measure import as_typed
 from packlarder.reckon.larder import NOT_FOR_STORE, reckon_larder
 from packlarder.reckon.larder_records import LarderSums
 from packlarder.sheets.larder import larder_sheet
@@ -139,5 +140,5 @@ def _refused(fault: Fault, *, elsewhere: bool = False) -> str:
 
 def _sentence(fault: Fault) -> str:
     """Say a fault and its way out in a line, without a place: the file is not there."""
-    text = "; ".join(filter(None, (fault.message, fault.help))).replace("\u00a0", " ")
+    text = as_typed("; ".join(filter(None, (fault.message, fault.help))))
     return text if text.endswith((".", "?")) else f"{text}."

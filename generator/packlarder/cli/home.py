@@ -1,6 +1,5 @@
 """The command `home`: books what a trip took, what was left and what was learnt, and marks it gone; shown first."""
 
-import sys
 from collections.abc import Mapping
 from datetime import date
 from pathlib import Path
@@ -8,15 +7,14 @@ from pathlib import Path
 from packlarder.book.book import TRIPS_FOLDER, Book, spoken, trip_place
 from packlarder.book.read import read_book
 from packlarder.book.trip import Stands, Trip
-from packlarder.book.wording import closest
 from packlarder.cli import texts
-from packlarder.cli.console import say, show_faults
+from packlarder.cli.console import say
 from packlarder.cli.home_files import Changed, changed_files
 from packlarder.cli.home_said import learnt_said, left_said, marks_said, printable
-from packlarder.cli.larder_stage import shown
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_home import HomePage
 from packlarder.cli.stages import BookRead, book_folder, read
+from packlarder.cli.trip_asked import tell, trip_id
 from packlarder.disk.together import FileChange, write_together
 from packlarder.faults import Fault, Place, Severity
 from packlarder.reckon.trip.home import not_in_store, stayed_shut, taken_out
@@ -71,18 +69,6 @@ def _booked(options: Options, folder: Path, found: BookRead, book: Book, checked
     for noted in _noted_before(book, book.trips[id], id):
         say(texts.HOME_NOTED_BEFORE.format(file=noted))
     return 0
-
-
-def trip_id(name: str, book: Book, held: Mapping[str, bytes]) -> str:
-    """Find a trip by id or name, or by id alone where its file could not be read. Raises Misuse for an unknown one."""
-    id = book.trip_ids.get(spoken(name)) or spoken(name).replace(" ", "-")
-    if id in book.trips or trip_place(id).file in held:
-        return id
-    if not book.trips:
-        raise Misuse(texts.NO_TRIPS)
-    close = closest(id, book.trips, least=0.5)
-    hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(book.trips)
-    raise Misuse(texts.NO_TRIP.format(name=name, hint=hint))
 
 
 def _refuse_unless_out(trip: Trip, day: date) -> None:
@@ -145,5 +131,5 @@ def _about(id: str, faults: tuple[Fault, ...]) -> tuple[Fault, ...]:
 
 
 def _told(faults: tuple[Fault, ...], held: Mapping[str, bytes], folder: Path) -> int:
-    show_faults(faults, held, shown(folder), sys.stderr)
+    tell(faults, held, folder)
     return 1

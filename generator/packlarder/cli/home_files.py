@@ -14,7 +14,7 @@ from packlarder.cli.draw import HEAD
 from packlarder.cli.home_said import LearntSaid, LeftSaid
 from packlarder.cli.new_file import free_id
 from packlarder.cli.options import Misuse
-from packlarder.measure import as_weighed
+from packlarder.measure import as_typed, as_weighed
 from packlarder.reckon.trip.home import TakenOut
 from packlarder.reckon.trip.records import TripSums
 
@@ -80,7 +80,7 @@ def draws_text(trip: TripSums, taken: Sequence[TakenOut]) -> str:
 
 def _took(one: TakenOut) -> str:
     """Give what was taken; where nothing was left, all: a jar that was emptied holds no tenth of a gram more."""
-    return "all" if one.emptied else as_weighed(one.grams).replace("\u00a0", " ")
+    return "all" if one.emptied else as_typed(as_weighed(one.grams))
 
 
 def _draws_id(trip: TripSums, book: Book, held: Mapping[str, bytes], taken: Sequence[TakenOut]) -> str:

@@ -8,11 +8,11 @@ from pydantic_core import PydanticCustomError
 from packlarder.book.book import Book, spoken
 from packlarder.book.draw import Mark, read_mark
 from packlarder.book.part import Part, read_take
-from packlarder.book.wording import closest
 from packlarder.cli import texts
+from packlarder.cli.hints import meant_or_known
 from packlarder.cli.options import Misuse
 from packlarder.faults import KeyPath
-from packlarder.measure import Dimension, Unreadable, as_weighed, parse
+from packlarder.measure import Dimension, Unreadable, as_typed, as_weighed, parse
 from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.trip.home import came_along
 from packlarder.reckon.trip.records import TripSums
@@ -67,7 +67,7 @@ def left_said(said: Iterable[str], trip: TripSums, book: Book) -> tuple[LeftSaid
             too_much = texts.LEFT_TOO_MUCH.format(
                 left=as_weighed(grams), name=component.model.name, most=as_weighed(most)
             )
-            raise Misuse(too_much.replace("\u00a0", " "))
+            raise Misuse(as_typed(too_much))
         found.append(LeftSaid(component=component, weight=weight, grams=grams, why=why))
     return tuple(found)
 
@@ -157,9 +157,7 @@ def _parted(text: str, sign: str) -> tuple[str, str, str]:
 
 
 def _not_known(what: str, name: str, known: Sequence[str], says: str) -> str:
-    close = closest(name, known, least=0.5)
-    hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(known)
-    return says.format(what=what, name=name, hint=hint)
+    return says.format(what=what, name=name, hint=meant_or_known(name, known))
 
 
 def printable(said: Iterable[str]) -> None:

@@ -1,6 +1,7 @@
 """The label sheets that are taken unless others are named."""
 
-from packlarder.book.household import Household
+from collections.abc import Sequence
+
 from packlarder.publish.label_stock import Purpose
 from packlarder.publish.sizes import page_size
 
@@ -12,7 +13,7 @@ USUAL = {
 """Label sheets by the paper of the household's booklets and by what they are for."""
 
 
-def usual_sheet(household: Household, purpose: Purpose) -> str:
-    """Give the label sheet that fits the paper on which the household prints."""
-    first = page_size(household.print[0]) if household.print else None
+def usual_sheet(sizes: Sequence[str], purpose: Purpose) -> str:
+    """Give the label sheet that fits the paper on which a household prints booklets of these sizes."""
+    first = page_size(sizes[0]) if sizes else None
     return USUAL[LETTER if first is not None and first.sheet == LETTER else "a4"][purpose]

@@ -7,16 +7,17 @@ from pathlib import Path
 
 from packlarder.book.book import dish_place
 from packlarder.book.household import Household
-from packlarder.book.wording import closest
+from packlarder.book.meant import ALIKE
 from packlarder.cli import texts
 from packlarder.cli.console import show_faults
+from packlarder.cli.hints import meant_or_known
 from packlarder.cli.label_sheets import usual_sheet
-from packlarder.cli.larder_stage import LarderOpened, shown
+from packlarder.cli.larder_stage import LarderOpened
 from packlarder.cli.new_store import component_named
 from packlarder.cli.options import Misuse, Options, as_day
 from packlarder.cli.show_dish import dish_asked_for
 from packlarder.cli.show_store import faulty, larder_asked_for, run_id
-from packlarder.cli.stages import BookRead, book_folder, edition_of
+from packlarder.cli.stages import BookRead, edition_of, shown
 from packlarder.cli.trip_asked import trip_asked_for
 from packlarder.disk.theme import theme_folder
 from packlarder.faults import has_errors
@@ -63,7 +64,7 @@ def labels(options: Options) -> int:
 def _jobs(options: Options, wanted: Wanted) -> list[LabelJob]:
     """Take the sheets that are named, each for what it serves, or else the usual ones."""
     if not options.sheets:
-        return [_job(usual_sheet(wanted.household, one), (one,), first=options.first) for one in wanted.purposes]
+        return [_job(usual_sheet(wanted.household.print, one), (one,), first=options.first) for one in wanted.purposes]
     return [
         _job(name, wanted.purposes, first=options.first if nth == 0 else 1) for nth, name in enumerate(options.sheets)
     ]
@@ -74,9 +75,7 @@ def _job(name: str, purposes: Sequence[Purpose], *, first: int) -> LabelJob:
     stock = label_stock(name)
     fitting = [one.id for one in STOCKS if set(one.serves) & set(purposes)]
     if stock is None or name not in fitting:
-        close = closest(name, fitting)
-        hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(fitting)
-        raise Misuse(texts.NO_SHEET.format(name=name, hint=hint))
+        raise Misuse(texts.NO_SHEET.format(name=name, hint=meant_or_known(name, fitting, least=ALIKE)))
     if first > stock.count:
         raise Misuse(texts.NO_SUCH_LABEL.format(name=name, count=stock.count, first=first))
     return LabelJob(purpose=next(one for one in purposes if one in stock.serves), stock=name, first=first)
@@ -106,14 +105,18 @@ def _of_a_trip(options: Options) -> Wanted | None:
     asked = trip_asked_for(options)
     if asked is None:
         return None
-    read, checked, trip = asked
-    household, name = checked.book.household, trip.sums.model.name
-    edition = edition_of(read.files, read.day)
+    opened, trip = asked
+    household, name = opened.book.household, trip.sums.model.name
+    edition = edition_of(opened.read.files, opened.day)
     made = trip_labels(trip.sums, household, edition=edition, title=texts.LABELS_OF.format(what=name))
     if not made.packs:
         raise Misuse(texts.NO_PACKS.format(name=name))
     return Wanted(
-        labels=made, purposes=(Purpose.PACK,), household=household, read=read, folder=shown(book_folder(options))
+        labels=made,
+        purposes=(Purpose.PACK,),
+        household=household,
+        read=opened.read,
+        folder=shown(opened.folder),
     )
 
 

@@ -10,8 +10,6 @@ from packlarder.cli.stages import BookRead
 from packlarder.faults import Fault
 from packlarder.safety.whole import CheckedComponents, CheckedStore, check_components
 
-"""Code and place of the fault of a list of draws on which nothing stands."""
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LarderOpened:
@@ -67,8 +65,3 @@ def open_larder(folder: Path, found: BookRead, book: Book) -> LarderOpened:
     components = check_components(book, found.day)
     faults = (*found.faults, *components.slips, *components.store.faults)
     return LarderOpened(folder=folder, read=found, book=book, components=components, faults=faults)
-
-
-def shown(folder: Path) -> str:
-    """Give a book's folder as it stands before the names of its files in messages."""
-    return "" if folder == Path() else folder.as_posix()

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Mapping
 
 from packlarder.book.book import HOUSEHOLD_FILE, PHOTOS_FOLDER, Book, dish_place
-from packlarder.book.wording import closest
+from packlarder.book.meant import closest
 from packlarder.cli import texts
 from packlarder.faults import Fault, Place, Severity
 from packlarder.publish.paper_words import known_sizes, unknown_size

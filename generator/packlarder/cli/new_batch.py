@@ -11,7 +11,7 @@ from packlarder.cli import texts
 from packlarder.cli.larder_stage import LarderOpened
 from packlarder.cli.new_file import EMPTY, quoted, skeleton
 from packlarder.figures.dryness import Drying
-from packlarder.measure import Quantity, written
+from packlarder.measure import Quantity, as_typed, written
 from packlarder.reckon.batch_records import BatchSums
 from packlarder.reckon.card import DryingCard, drying_card
 from packlarder.reckon.drying import DRIED_AT_HOME
@@ -96,7 +96,7 @@ def _took(found: Sequence[_Known]) -> str:
     spent = [took for card in cards if (took := card.last_hours or card.usual_hours) is not None]
     says = texts.TOOK_LAST if any(card.hours for card in cards) else texts.TOOK_USUALLY
     told = says.format(hours=hours(max(spent))) if spent else texts.TOOK
-    return f"{'# took: ... h':<{COMMENT_COLUMN}}# {_plain(told)}"
+    return f"{'# took: ... h':<{COMMENT_COLUMN}}# {as_typed(told)}"
 
 
 def _dried(opened: LarderOpened, one: _Known, *, fits: bool) -> str:
@@ -187,13 +187,8 @@ def _line(key: str, value: str, says: str, examples: str) -> str:
 
 
 def _comment(text: str) -> list[str]:
-    return wrap(_plain(text), LINE_COLUMNS, initial_indent=f"{INDENT}# ", subsequent_indent=f"{INDENT}#   ")
+    return wrap(as_typed(text), LINE_COLUMNS, initial_indent=f"{INDENT}# ", subsequent_indent=f"{INDENT}#   ")
 
 
 def _written(quantity: Quantity | None) -> str:
-    return "" if quantity is None else _plain(written(quantity))
-
-
-def _plain(text: str) -> str:
-    """Give a text with blanks that may break, as people type them."""
-    return text.replace("\u00a0", " ").replace("\u202f", " ")
+    return "" if quantity is None else as_typed(written(quantity))

@@ -5,14 +5,15 @@ from itertools import groupby
 
 from packlarder.book.book import BATCHES_FOLDER, DRAWS_FOLDER, draws_place, run_place, spoken
 from packlarder.book.draw import Mark
-from packlarder.book.wording import closest
+from packlarder.book.meant import ALIKE
 from packlarder.cli import texts
+from packlarder.cli.hints import meant_or, meant_or_known
 from packlarder.cli.larder_stage import LarderOpened
 from packlarder.cli.new_batch import batch_text, dried_at_home
 from packlarder.cli.new_file import free_id, quoted, short_id, skeleton
 from packlarder.cli.options import Misuse
 from packlarder.cli.plain_store import named
-from packlarder.measure import written
+from packlarder.measure import as_typed, written
 from packlarder.reckon.larder_records import Standing
 from packlarder.reckon.records import ComponentSums
 from packlarder.sheets.dish import day as printed_day
@@ -53,8 +54,8 @@ def component_named(opened: LarderOpened, name: str) -> ComponentSums:
     book = opened.book
     id = book.component_id(name)
     if id is None and not book.has_unread_component(name):
-        close = closest(name, [one.name for one in book.components.values()])
-        hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.NEW_COMPONENT
+        names = [one.name for one in book.components.values()]
+        hint = meant_or(name, names, texts.NEW_COMPONENT, least=ALIKE)
         raise Misuse(texts.NO_COMPONENT.format(name=name, hint=hint))
     found = opened.components.sums.get(id or "")
     if found is None:
@@ -92,9 +93,7 @@ def _at(opened: LarderOpened, place: str) -> Sequence[Standing]:
     found = [one for one in standing if not place or spoken(one.container.filled.stands) == spoken(place)]
     if not found:
         places = sorted({one.container.filled.stands for one in standing} - {""})
-        close = closest(place, places, least=0.5)
-        hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(places)
-        raise Misuse(texts.NO_PLACE.format(place=place, hint=hint))
+        raise Misuse(texts.NO_PLACE.format(place=place, hint=meant_or_known(place, places)))
     return sorted(found, key=_along_the_shelf)
 
 
@@ -118,4 +117,4 @@ def _left(one: Standing) -> str:
     """Give what the book believes, so exactly that a sealed container which is counted so stays sealed."""
     untouched = one.left_g == one.container.dry_g
     text = written(one.container.filled.holds) if untouched else f"{round(one.left_g, 1):g} g"
-    return text.replace("\u00a0", " ")
+    return as_typed(text)

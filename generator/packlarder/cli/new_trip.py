@@ -12,7 +12,7 @@ from packlarder.cli.larder_stage import LarderOpened
 from packlarder.cli.new_file import EMPTY, id_of, quoted, skeleton
 from packlarder.cli.options import Misuse
 from packlarder.figures.kinds import Cooking, Kind
-from packlarder.measure import Quantity, written
+from packlarder.measure import as_typed, written
 from packlarder.reckon.records import ComponentSums
 from packlarder.sheets.trip_names import WEEKDAYS
 
@@ -54,7 +54,7 @@ def trip_facts(name: str, book: Book, components: Iterable[ComponentSums], day: 
         "drinks": f"# drinks: [{in_brackets(drinks[0])}]  # made once a day for all" if drinks else EMPTY,
         "dish": quoted(supper),
         "conditions": "\n".join(
-            f"    # {key}: {_plain(value)}  # {texts.AS_USUAL_THERE}"
+            f"    # {key}: {as_typed(written(value))}  # {texts.AS_USUAL_THERE}"
             for key, value in (("height", usual.height), ("air", usual.air), ("water", usual.water))
         ),
         "meals": "\n".join(of_the_day) or f"      # - supper: {quoted(supper)}",
@@ -87,7 +87,3 @@ def _listed(meal: Meal, names: list[str]) -> Iterator[str]:
     more = len(names) - texts.MOST_WORDS
     said = ", ".join(names[: texts.MOST_WORDS]) + (texts.SO_MANY_MORE.format(more=f"{more:,}") if more > 0 else "")
     yield from wrap(f"{meal}: {said}", LINE_COLUMNS, initial_indent="#   ", subsequent_indent="#     ")
-
-
-def _plain(quantity: Quantity) -> str:
-    return written(quantity).replace("\u00a0", " ")

@@ -8,8 +8,8 @@ from datetime import date
 from pathlib import Path
 from typing import NoReturn
 
-from packlarder.book.wording import closest
 from packlarder.cli import texts
+from packlarder.cli.hints import meant_or_known
 
 FIRST_YEAR, LAST_YEAR = 1900, 2199
 MOST_SERVINGS = 24
@@ -268,9 +268,7 @@ def _whole(word: str, low: int, high: int) -> int:
 
 
 def _unknown(what: str, word: str, known: "tuple[str, ...] | dict[str, texts.Command]") -> str:
-    close = closest(word, known, least=0.5)
-    hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(known)
-    return texts.UNKNOWN.format(what=what, word=word, hint=hint)
+    return texts.UNKNOWN.format(what=what, word=word, hint=meant_or_known(word, known))
 
 
 _OUR_WORDS = (

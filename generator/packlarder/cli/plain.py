@@ -3,6 +3,8 @@
 from collections.abc import Iterable, Iterator, Sequence
 from textwrap import wrap
 
+from packlarder.measure import as_typed
+
 COLUMNS = 80
 GAP = "  "
 
@@ -10,7 +12,7 @@ GAP = "  "
 def page(lines: Iterable[str], foot: str) -> str:
     """Put a page together, with `foot` below it; blanks that must not break were kept until now."""
     held = [line.rstrip() for line in lines]
-    return "\n".join([*held, "", *wrap(foot, COLUMNS)]).replace("\u00a0", " ") + "\n"
+    return as_typed("\n".join([*held, "", *wrap(foot, COLUMNS)])) + "\n"
 
 
 def section(heading: str, lines: Iterable[str]) -> Iterator[str]:

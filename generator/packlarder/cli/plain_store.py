@@ -6,6 +6,7 @@ from textwrap import wrap
 
 from packlarder.cli import sheet_words as words
 from packlarder.cli.plain import COLUMNS, GAP, columns, listed, page, paragraph, section, told
+from packlarder.measure import as_typed
 from packlarder.sheets.dish_sheet import Caution
 from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import System, plain
@@ -38,7 +39,7 @@ def plain_drawn(
     rows.append((words.IN_ALL, _in_all(level, system)))
     what = words.COMMA.join(filter(None, (named(row.component.name, raw=row.raw), row.size, row.stands)))
     lines = [*paragraph(words.MARKED.format(what=what, mark=row.mark)), "", *told(rows), ""]
-    return "\n".join(lines).replace("\u00a0", " ")
+    return as_typed("\n".join(lines))
 
 
 def _in_all(level: LevelRow | None, system: System) -> str:

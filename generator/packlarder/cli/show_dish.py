@@ -4,9 +4,9 @@ import json
 import sys
 
 from packlarder.book.book import Book, component_place, dish_place, spoken
-from packlarder.book.wording import closest
 from packlarder.cli import texts
 from packlarder.cli.console import print_json, say, show_faults
+from packlarder.cli.hints import meant_or_known
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_sheet import plain_sheet
 from packlarder.cli.stages import BookWorked, book_folder, edition_of, work_out
@@ -72,9 +72,7 @@ def _dish_id(name: str, worked: BookWorked, book: Book) -> str:
         return asked
     if not book.dishes:
         raise Misuse(texts.NO_DISHES)
-    close = closest(asked, book.dishes, least=0.4)
-    hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(book.dishes)
-    raise Misuse(texts.NO_DISH.format(name=name, hint=hint))
+    raise Misuse(texts.NO_DISH.format(name=name, hint=meant_or_known(asked, book.dishes, least=0.4)))
 
 
 def _about(id: str, worked: BookWorked, book: Book) -> tuple[Fault, ...]:

@@ -7,13 +7,13 @@ from pathlib import Path
 
 from packlarder.book.book import Book, run_place
 from packlarder.book.drying_run import DryingRun
-from packlarder.book.wording import closest
+from packlarder.book.meant import closest
 from packlarder.cli import texts
 from packlarder.cli.console import print_json, say, show_faults
-from packlarder.cli.larder_stage import LarderOpened, open_larder, shown
+from packlarder.cli.larder_stage import LarderOpened, open_larder
 from packlarder.cli.options import Misuse, Options
 from packlarder.cli.plain_store import plain_larder, plain_run
-from packlarder.cli.stages import BookRead, book_folder, edition_of, read
+from packlarder.cli.stages import BookRead, book_folder, edition_of, read, shown
 from packlarder.faults import Fault, has_errors
 from packlarder.sheets.dish import day as printed_day
 from packlarder.sheets.larder import larder_sheet

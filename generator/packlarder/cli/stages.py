@@ -17,7 +17,7 @@ from packlarder.faults import Fault, has_errors
 from packlarder.safety.whole import CheckedBook, check_book
 
 if TYPE_CHECKING:
-    from packlarder.sheets.book_sheet import BookSheet, Download
+    from packlarder.sheets.book_sheet import BookSheet, DownloadGroup
     from packlarder.sheets.indexes import IndexedDish
 
 DEFAULT_BOOK = "recipes"
@@ -97,11 +97,16 @@ def held(folder: Path, found: BookRead, checked: CheckedBook | None) -> BookWork
     """Put together what all stages found in a book."""
     told = () if checked is None else (*checked.faults, *loose_ends(checked.book, found.files.photos))
     return BookWorked(
-        shown="" if folder == Path() else folder.as_posix(),
+        shown=shown(folder),
         read=found,
         checked=checked,
         faults=(*found.faults, *told),
     )
+
+
+def shown(folder: Path) -> str:
+    """Give a book's folder as it stands before the names of its files in messages."""
+    return "" if folder == Path() else folder.as_posix()
 
 
 def edition_of(files: BookFiles, day: date) -> str:
@@ -117,7 +122,7 @@ def edition_of(files: BookFiles, day: date) -> str:
 def sheet_of(
     found: BookRead,
     checked: CheckedBook,
-    downloads: "tuple[Download, ...]" = (),
+    downloads: "tuple[DownloadGroup, ...]" = (),
     rows: "Mapping[str, IndexedDish] | None" = None,
 ) -> "BookSheet":
     """Build the sheet of a sound book; `downloads` are the files that will lie beside its site, `rows` as there."""

@@ -1,40 +1,61 @@
-"""The trip that a command is asked for, found by its id or name."""
+"""The trip that a command is asked for: found by its id or name, worked out, and told of where something is wrong."""
 
 import sys
+from collections.abc import Mapping
+from pathlib import Path
 
 from packlarder.book.book import Book, spoken, trip_place
-from packlarder.book.wording import closest
 from packlarder.cli import texts
-from packlarder.cli.console import show_faults
+from packlarder.cli.console import say, show_faults
+from packlarder.cli.hints import meant_or_known
 from packlarder.cli.options import Misuse, Options
-from packlarder.cli.stages import BookRead, book_folder, work_out
-from packlarder.safety.whole import CheckedBook, CheckedTrip
+from packlarder.cli.stages import BookRead, book_folder, shown
+from packlarder.cli.trip_stage import TripsOpened, open_trips
+from packlarder.faults import Fault, has_errors
+from packlarder.safety.whole import CheckedTrip
 
 
-def trip_asked_for(options: Options) -> tuple[BookRead, CheckedBook, CheckedTrip] | None:
-    """Work out a book with the trip that is asked for; None where something is wrong in it, after saying what.
+def trip_asked_for(options: Options) -> tuple[TripsOpened, CheckedTrip] | None:
+    """Work out the trip that is asked for; None where it, or what it uses, is wrong, after saying what.
 
-    What a trip takes from the larder hangs on all trips before it, and on the larder: so the whole book must be sound.
+    What is wrong elsewhere in the book is only mentioned.
     """
-    worked = work_out(book_folder(options), options.on)
-    checked = worked.checked
-    if checked is not None and trip_place(_as_id(options.name)).file not in worked.read.files.texts:
-        _trip_id(options.name, checked.book)
-    if checked is not None and worked.sound:
-        return worked.read, checked, checked.trips[_trip_id(options.name, checked.book)]
-    show_faults(worked.faults, worked.read.files.texts, worked.shown, sys.stderr)
-    return None
+    folder = book_folder(options)
+    opened = open_trips(folder, options.on)
+    if isinstance(opened, BookRead):
+        tell(opened.faults, opened.files.texts, folder)
+        return None
+    id = trip_id(options.name, opened.book, opened.read.files.texts)
+    own, trip = opened.about_trip(id), opened.trips.trips.get(id)
+    if trip is None or has_errors(own):
+        tell(own or opened.faults, opened.read.files.texts, folder)
+        return None
+    _mention_others(trip, opened)
+    return opened, trip
 
 
-def _trip_id(name: str, book: Book) -> str:
-    """Find a trip by id or name. Raises Misuse where there is none."""
+def trip_id(name: str, book: Book, held: Mapping[str, bytes]) -> str:
+    """Find a trip by id or name; one whose file could not be read is found by id. Raises Misuse where there is none."""
     id = book.trip_ids.get(spoken(name))
     if id is not None:
         return id
-    close = closest(_as_id(name), book.trips, least=0.4)
-    hint = texts.DID_YOU_MEAN.format(word=close) if close else texts.some_of(book.trips)
-    raise Misuse(texts.NO_SUCH_TRIP.format(name=name, hint=hint))
+    asked = spoken(name).replace(" ", "-")
+    if trip_place(asked).file in held:
+        return asked
+    if not book.trips:
+        raise Misuse(texts.NO_TRIPS)
+    raise Misuse(texts.NO_TRIP.format(name=name, hint=meant_or_known(asked, book.trips, least=0.4)))
 
 
-def _as_id(name: str) -> str:
-    return spoken(name).replace(" ", "-")
+def tell(faults: tuple[Fault, ...], held: Mapping[str, bytes], folder: Path) -> None:
+    """Say what is wrong in the files of a book."""
+    show_faults(faults, held, shown(folder), sys.stderr)
+
+
+def _mention_others(trip: CheckedTrip, opened: TripsOpened) -> None:
+    """Say which trips might have taken food before this one, had they been sound; and that other things are wrong."""
+    missed = [] if trip.sums.gone else opened.not_reckoned_before(trip.sums)
+    if missed:
+        say(texts.TOOK_NOTHING.format(trips=", ".join(missed)))
+    elif has_errors(opened.faults):
+        say(texts.OTHER_FAULTS)

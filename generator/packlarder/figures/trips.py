@@ -34,7 +34,7 @@ HEAT_DRINKING = Figure(
 )
 ROLLING_BOIL = _from_fact("rolling boil that makes water safe", 1, "min", "T8-01")
 ROLLING_BOIL_HIGH = _from_fact("rolling boil that makes water safe high up", 3, "min", "T8-03")
-BOIL_LONGER_ABOVE = _from_fact("height from which a trip counts the longer boil", 1500, "m", "T8-03")
+BOIL_LONGER_ABOVE = _from_fact("height above which water is boiled for 3 min", 1500, "m", "T8-03")
 CHLORINE_WAIT = _from_fact("time that water stands with chlorine", 30, "min", "T8-08")
 CHLORINE_WAIT_COLD = Figure(
     name="time that very cold water stands with chlorine",
@@ -99,13 +99,6 @@ PROTEIN_ENERGY = Figure(
     value=4,
     unit="kcal per g",
     source="general factor of food labels, 21 CFR 101.9(c)(1)(i)",
-    standing=Standing.FROM_MEMORY,
-)
-SALT_PER_SODIUM = Figure(
-    name="salt that sodium stands for",
-    value=2.5,
-    unit="g per g of sodium",
-    source="58.44 / 22.99 = 2.54, by the rule of food labels in Europe taken as 2.5",
     standing=Standing.FROM_MEMORY,
 )
 LIGHTERS = Figure(

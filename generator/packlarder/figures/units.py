@@ -79,3 +79,10 @@ KILOWATT = _exact("kilowatt", 1.0, "kW")
 
 # Counting
 PIECE = _exact("piece", 1.0, "piece", "counting")
+SALT_PER_SODIUM = Figure(
+    name="salt that sodium stands for",
+    value=2.5,
+    unit="g per g of sodium",
+    source="58.44 / 22.99 = 2.54, by the rule of food labels in Europe taken as 2.5",
+    standing=Standing.FROM_MEMORY,
+)

@@ -28,7 +28,7 @@ from packlarder.measure.metric import (
     kitchen_grams,
 )
 from packlarder.measure.nouns import for_number, plural, singular
-from packlarder.measure.printing import MINUS, NARROW, NO_BREAK
+from packlarder.measure.printing import MINUS, NARROW, NO_BREAK, as_typed
 from packlarder.measure.quantity import Quantity, Unreadable, written
 from packlarder.measure.reading import LONGEST, parse
 from packlarder.measure.rounding import DOWN, NEAREST, UP, Rounding, rounded
@@ -48,6 +48,7 @@ __all__ = [
     "Rounding",
     "Unit",
     "Unreadable",
+    "as_typed",
     "as_weighed",
     "for_number",
     "in_celsius",

@@ -30,6 +30,11 @@ def amount(number: float | str, unit: str) -> str:
     return f"{number if isinstance(number, str) else plain(number)}{NO_BREAK}{unit}"
 
 
+def as_typed(text: str) -> str:
+    """Give a text with blanks as people type them, for files, terminals and other programs."""
+    return text.replace(NO_BREAK, " ").replace(NARROW, " ")
+
+
 def plain(number: float) -> str:
     """Write a rounded number with at most two decimals: 2.50 -> 2.5, -3.0 -> −3."""
     return f"{number + 0.0:.2f}".rstrip("0").rstrip(".").replace("-", MINUS)

@@ -29,7 +29,8 @@ def build_data(sheet: BookSheet, *, out: Path) -> tuple[Fault, ...]:
     drying runs, and say what `show larder` and `show batch` say; `trips/<id>.json` say what `show trip` says.
     """
     folder = out / FOLDER
-    also = (*((BATCHES,) if sheet.records else ()), *((TRIPS,) if sheet.trip_records else ()))
+    trips = {} if sheet.trips is None else sheet.trips.data
+    also = (*((BATCHES,) if sheet.records else ()), *((TRIPS,) if trips else ()))
     for name in (RECIPES, DISHES, COMPONENTS, *also):
         (folder / name).mkdir(parents=True, exist_ok=True)
     for dish in sheet.dishes:
@@ -39,7 +40,7 @@ def build_data(sheet: BookSheet, *, out: Path) -> tuple[Fault, ...]:
         _write(folder / COMPONENTS / f"{component.id}.json", component)
     for name, record in sheet.records.items():
         _write(folder / f"{name}.json", record)
-    for id, trip in sheet.trip_records.items():
+    for id, trip in trips.items():
         _write(folder / TRIPS / f"{id}.json", trip)
     _write(folder / BOOK, _besides(sheet))
     return ()
@@ -121,8 +122,7 @@ def _tip(text: str) -> Data:
 def _besides(sheet: BookSheet) -> dict[str, object]:
     """Give what the book's sheet holds besides what has files of its own; no photos."""
     left_out = {"dishes", "dish_links", "components", "spread", "field", "photos", "format", "downloads"}
-    left_out |= {"larder", "run_index", "runs", "records"}
-    left_out |= {"trip_index", "trips", "trip_records", "trip_books", "trip_labels"}
+    left_out |= {"larder", "run_index", "runs", "records", "trips"}
     held = {one.name: getattr(sheet, one.name) for one in dataclasses.fields(sheet) if one.name not in left_out}
     ids = {"dishes": [one.id for one in sheet.dish_links], "components": [one.id for one in sheet.components]}
     return {**held, **ids}

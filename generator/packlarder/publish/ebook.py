@@ -79,7 +79,7 @@ def _items(sheet: BookSheet, templates: Environment, theme: Path) -> Iterator[It
 
     yield page("front", "front", sheet.title)
     yield page("nav", "nav", words["contents"], properties="nav")
-    if sheet.trip_index is not None:
+    if sheet.trips is not None:
         yield page("trips", "trips", words["trips"])
     for trip in planned_trips(sheet):
         yield page(f"trip-{trip.id}", "trip", trip.name, sheet=trip)

@@ -6,7 +6,7 @@ from hashlib import sha256
 from pathlib import Path
 
 from packlarder.faults import Fault, Place, Severity
-from packlarder.publish import label_words
+from packlarder.publish import file_names, label_words
 from packlarder.publish.label_fit import Fit, Ladders, box_fits, lid_fits, seek
 from packlarder.publish.label_setting import Label, LabelRoom, Piece, fits_its_cell, pictures
 from packlarder.publish.label_stock import LabelStock, Purpose, label_stock
@@ -31,7 +31,9 @@ class LabelJob:
     @property
     def file(self) -> str:
         """Give the name of the file that it makes: `labels-jar-a4-8.pdf`, or `<name>-labels-a4-8.pdf`."""
-        return f"{self.name}-labels-{self.stock}.pdf" if self.name else f"labels-{self.purpose.value}-{self.stock}.pdf"
+        if self.name:
+            return file_names.labels(self.name, self.stock)
+        return f"labels-{self.purpose.value}-{self.stock}.pdf"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from packlarder.faults import Fault, Place
+from packlarder.publish import file_names
 from packlarder.publish.paper_binding import BOOK, write_booklets
 from packlarder.publish.paper_plan import Blocks
 from packlarder.publish.paper_setting import Copy
@@ -17,7 +18,7 @@ def build_booklets(field: FieldBook, *, sizes: tuple[str, ...], theme: Path, out
 
     Faults are those of `write_booklets`.
     """
-    return write_booklets(field_copy(field), "field", sizes=sizes, theme=theme, out=out)
+    return write_booklets(field_copy(field), file_names.FIELD, sizes=sizes, theme=theme, out=out)
 
 
 def field_copy(field: FieldBook) -> Copy:

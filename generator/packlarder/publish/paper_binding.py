@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from packlarder.faults import Fault, Place, Severity
-from packlarder.publish import paper_words
+from packlarder.publish import file_names, paper_words
 from packlarder.publish.imposition import PAGES_PER_LEAF
 from packlarder.publish.imposition_sheets import impose
 from packlarder.publish.paper_setting import Booklet, Copy, print_booklet
@@ -29,9 +29,9 @@ def write_booklets(copy: Copy, name: str, *, sizes: tuple[str, ...], theme: Path
             faults.append(_unknown(wanted))
             continue
         booklet = print_booklet(copy, size, theme, press)
-        (out / f"{name}-{size.id}.pdf").write_bytes(booklet.pdf)
+        (out / file_names.booklet(name, size.id)).write_bytes(booklet.pdf)
         sheets = impose(booklet.pdf, size, booklet.bed)
-        (out / f"{name}-{size.id}-imposed-{booklet.bed.sheet.id}.pdf").write_bytes(sheets)
+        (out / file_names.imposed(name, size.id, booklet.bed.sheet.id)).write_bytes(sheets)
         faults.extend(_long_dishes(copy, booklet))
         faults.extend(_thick(copy, booklet))
     return tuple(faults)

@@ -56,8 +56,8 @@ def address_of(link: Link) -> str:
 
 def linked_sheet(book: BookSheet, link: Link) -> DishSheet | RunSheet | TripSheet:
     """Make the sheet of a page that is made from a link."""
-    if link.kind == "trip":
-        return book.trips[link.id]
+    if link.kind == "trip" and book.trips is not None:
+        return book.trips.sheets[link.id]
     return book.runs[link.id] if link.kind == "run" else book.spread[link.id]
 
 
@@ -125,9 +125,9 @@ def _store_pages(book: BookSheet, words: Mapping[str, str]) -> Iterator[SitePage
 
 def _trip_pages(book: BookSheet, words: Mapping[str, str]) -> Iterator[SitePage]:
     """List the pages of trips: that of all, and each."""
-    index = book.trip_index
-    if index is None:
+    if book.trips is None:
         return
+    index = book.trips.index
     yield SitePage(address=f"{TRIPS}.html", template="trips.html", title=words["trips"], section=TRIPS, sheet=index)
     for entry in (*index.planned, *index.gone):
         yield SitePage(
@@ -143,7 +143,7 @@ def main_ways(book: BookSheet, words: Mapping[str, str]) -> tuple[Way, ...]:
     """List what stands at the head of every page; larder and trips only where there are such."""
     dishes = f"lists/{book.indexes[0].id}.html" if book.indexes else "index.html"
     larder = () if book.larder is None else (Way(section=LARDER, label=words["larder"], address=f"{LARDER}.html"),)
-    trips = () if book.trip_index is None else (Way(section=TRIPS, label=words["trips"], address=f"{TRIPS}.html"),)
+    trips = () if book.trips is None else (Way(section=TRIPS, label=words["trips"], address=f"{TRIPS}.html"),)
     return (
         Way(section="dishes", label=words["dishes"], address=dishes),
         Way(section="components", label=words["components"], address="components.html"),

@@ -14,7 +14,9 @@ from icalendar import Alarm, Calendar, Event
 from packlarder.publish import trip_file_words as words
 from packlarder.publish.trip_tables import foods_named
 from packlarder.sheets.trip_data_records import TripData
+from packlarder.sheets.trip_names import TASKS
 from packlarder.sheets.trip_store_records import TaskData
+from packlarder.sheets.words import COMMA, opened
 
 OURS = UUID("b5d0d0f6-94a5-4f0e-9a52-0d5c5f3a7e61")
 """The space of names in which our events have theirs; drawn once."""
@@ -76,14 +78,14 @@ def _tell_task(event: Event, task: TaskData, trip: TripData) -> None:
 
 
 def _summary(task: TaskData) -> str:
-    what, names = task["what"].capitalize(), foods_named(task["components"])
+    what, names = opened(TASKS[task["what"]]), foods_named(task["components"])
     says = words.TASK if task["load"] is None else words.TASK_OF_LOAD
     return says.format(what=what, load=task["load"], names=names).removesuffix(": ")
 
 
 def _tell_trip(event: Event, trip: TripData) -> None:
     event.add("summary", trip["name"])
-    event.add("description", words.PEOPLE.format(names=words.AND.join(one["name"] for one in trip["people"])))
+    event.add("description", words.PEOPLE.format(names=COMMA.join(one["name"] for one in trip["people"])))
     _whole_days(event, trip["starts"], trip["ends"])
 
 

@@ -2,11 +2,8 @@
 
 PACKING_HEAD = ("day", "date", "pack", "inside", "bearer", "component", "RAW", "grams", "meal", "stop")
 PLAN_HEAD = ("date", "time", "end", "what", "components", "grams", "load")
-SPARE_DAY = "spare day"
 RAW = "RAW"
 MEAL = "{meal}: {dish}"
-ON_THE_MOVE = "on the move"
-AND = ", "
 RAW_NAME = "{name} (RAW)"
 
 PROGRAM = "-//Packlarder//Plan of a trip//EN"

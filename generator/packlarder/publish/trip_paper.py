@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from packlarder.faults import Fault, Place
+from packlarder.publish import file_names
 from packlarder.publish.paper_binding import write_booklets
 from packlarder.publish.paper_plan import Blocks
 from packlarder.publish.paper_setting import Copy
@@ -11,7 +12,6 @@ from packlarder.sheets.trip_field_sheet import TripBook
 MENU = "menu"
 BEFORE = ("front", MENU, "water", "packing", "filling", "kit")
 BEHIND = ("safety", "writing")
-NAME = "trip-{id}"
 
 
 def build_trip_booklets(trip: TripBook, *, sizes: tuple[str, ...], theme: Path, out: Path) -> tuple[Fault, ...]:
@@ -19,7 +19,7 @@ def build_trip_booklets(trip: TripBook, *, sizes: tuple[str, ...], theme: Path, 
 
     Faults are those of `write_booklets`, at the trip's file.
     """
-    return write_booklets(trip_copy(trip), NAME.format(id=trip.id), sizes=sizes, theme=theme, out=out)
+    return write_booklets(trip_copy(trip), file_names.TRIP.format(id=trip.id), sizes=sizes, theme=theme, out=out)
 
 
 def trip_copy(trip: TripBook) -> Copy:

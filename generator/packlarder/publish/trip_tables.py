@@ -7,7 +7,9 @@ from typing import TypeAlias
 
 from packlarder.publish import trip_file_words as words
 from packlarder.sheets.trip_data_records import MealData, TripData
+from packlarder.sheets.trip_names import ON_THE_MOVE, SPARE_DAY
 from packlarder.sheets.trip_store_records import FoodData, ItemData, PackData, TaskData
+from packlarder.sheets.words import COMMA
 
 BYTE_ORDER_MARK = "\N{ZERO WIDTH NO-BREAK SPACE}"
 """Stands before everything: some spreadsheets take a table for UTF-8 only then."""
@@ -28,12 +30,12 @@ def packing_table(trip: TripData) -> str:
 
 
 def _packed(pack: PackData, item: ItemData, meals: dict[int, tuple[MealData, str]]) -> tuple[Cell, ...]:
-    meal, place = words.ON_THE_MOVE, ""
+    meal, place = ON_THE_MOVE, ""
     if item["meal"] is not None:
         eaten, place = meals[item["meal"]]
         meal = words.MEAL.format(meal=eaten["meal"], dish=eaten["name"])
     return (
-        words.SPARE_DAY if pack["spare"] else pack["day"],
+        SPARE_DAY.lower() if pack["spare"] else pack["day"],
         pack["date"],
         pack["mark"],
         pack["inside"],
@@ -66,7 +68,7 @@ def _planned(task: TaskData) -> tuple[Cell, ...]:
 
 def foods_named(foods: Iterable[FoodData]) -> str:
     """Name components in one text, with the word RAW where it belongs."""
-    return words.AND.join(words.RAW_NAME.format(name=one["name"]) if one["raw"] else one["name"] for one in foods)
+    return COMMA.join(words.RAW_NAME.format(name=one["name"]) if one["raw"] else one["name"] for one in foods)
 
 
 def _table(head: tuple[str, ...], lines: Iterable[tuple[Cell, ...]]) -> str:

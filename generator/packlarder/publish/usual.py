@@ -126,9 +126,11 @@ def in_order(book: BookSheet) -> Iterator[DishSheet]:
 
 def planned_trips(book: BookSheet) -> Iterator[TripSheet]:
     """Give the planned trips that were worked out, the first to start first; of those that are gone nobody cooks."""
-    for entry in () if book.trip_index is None else book.trip_index.planned:
-        if entry.link.id in book.trips:
-            yield book.trips[entry.link.id]
+    if book.trips is None:
+        return
+    for entry in book.trips.index.planned:
+        if entry.link.id in book.trips.sheets:
+            yield book.trips.sheets[entry.link.id]
 
 
 _LINK = re.compile(r' href="\.\./(?P<address>[^"#]+)\.html(?:#[^"]*)?"')

@@ -4,12 +4,12 @@ from collections.abc import Iterable, Iterator
 
 from packlarder.book.book import Book
 from packlarder.book.household import Household
+from packlarder.book.meant import did_you_mean
 from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.figures.margins import WEIGHED_FULL
 from packlarder.measure import DOWN, as_weighed, in_ml, in_percent, rounded
 from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
 from packlarder.reckon.drying import DRIED_AT_HOME, Dried, Verdict
-from packlarder.reckon.meant import did_you_mean
 from packlarder.reckon.measures import PER_ML
 
 HEAPED = 1.10

@@ -6,9 +6,9 @@ from pathlib import PurePosixPath
 
 from packlarder.book.book import Book, run_place
 from packlarder.book.draw import LETTERS, Draw, Mark
+from packlarder.book.meant import closest
 from packlarder.faults import Fault, Place, Severity
 from packlarder.measure import as_weighed
-from packlarder.reckon.meant import closest_name
 
 
 def unknown_mark(book: Book, mark: Mark, place: Place) -> Iterator[Fault]:
@@ -26,7 +26,7 @@ def unknown_mark(book: Book, mark: Mark, place: Place) -> Iterator[Fault]:
             f"those of its run are {known}" if known else f"write what was `put in` what in {run_place(mark.run).file}"
         )
     else:
-        close = closest_name(mark.run, book.runs)
+        close = closest(mark.run, book.runs)
         help = f"did you mean {close}/{mark.in_run}?" if close else "its run would stand in batches/"
     yield Fault(place=place.at("from"), code="unknown-mark", message=message, help=help)
 

@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 
 from packlarder.book.book import HOUSEHOLD_FILE, Book, spoken
+from packlarder.book.meant import did_you_mean
 from packlarder.faults import Fault, Place
 from packlarder.figures.kinds import Group, Kind
 from packlarder.reckon.batch_slips import unknown_component
-from packlarder.reckon.meant import did_you_mean
 
 _KINDS = tuple(dict.fromkeys(one.value for one in (*Kind, *Group)))
 

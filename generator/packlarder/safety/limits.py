@@ -26,7 +26,6 @@ RICE_TIME = _limit("longest time that cooked rice stands warm", 60, "min", "T7-0
 KIDNEY_SOAK = _limit("soak of kidney beans, at least", 300, "min", "T7-02")
 KIDNEY_BOIL = _limit("boil of kidney beans, at least", 30, "min", "T7-02")
 
-BOIL_LONGER_ABOVE = _limit("height above which water is boiled for 3 min", 1500, "m", "T8-03")
 COOK_LONGER_ABOVE = _limit("height above which meat takes noticeably longer", 914, "m", "T14-01")
 LEGUMES_ABOVE = Figure(
     name="height above which dry legumes take more than three times as long",

@@ -4,17 +4,15 @@ from collections.abc import Iterator
 
 from packlarder.book.stop import Fills, OtherWater, WaterTreatment
 from packlarder.faults import Place, Severity
+from packlarder.figures.trips import BOIL_LONGER_ABOVE
 from packlarder.measure import DOWN, UP
 from packlarder.reckon.trip.journey import Leg
 from packlarder.reckon.trip.records import StopSums
 from packlarder.safety.hit import Hit
-from packlarder.safety.limits import BOIL_LONGER_ABOVE
 from packlarder.safety.rule import Rule, Shows, TripRule
 from packlarder.safety.trip_case import TripCase
-from packlarder.safety.wording import litres
+from packlarder.safety.wording import HOME, THE_END, litres
 
-HOME = "home"
-THE_END = "the end"
 _CHLORINE = frozenset({WaterTreatment.CHLORINE, WaterTreatment.CHLORINE_DIOXIDE})
 
 
@@ -77,7 +75,7 @@ def sea_beside(case: TripCase) -> Iterator[Hit]:
 
 def snow_is_wild_water(case: TripCase) -> Iterator[Hit]:
     """Find snow that is melted and not said to be treated."""
-    snow = [stop for stop in case.sums.stops if stop.model.fills is Fills.SNOW and stop.model.treated_by is None]
+    snow = [stop for stop in case.sums.stops if stop.model.fills is Fills.SNOW and stop.model.treatment is None]
     yield from _at(case, snow, "fills")
 
 

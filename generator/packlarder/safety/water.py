@@ -6,13 +6,13 @@ from collections.abc import Iterable, Iterator
 from packlarder.book.step import Verb
 from packlarder.faults import Severity
 from packlarder.figures.kinds import Group, Kind
+from packlarder.figures.trips import BOIL_LONGER_ABOVE
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon.records import DishSums, PlannedPart, PlannedStep
 from packlarder.safety.case import DishCase, ready_at
 from packlarder.safety.heat import groups_of
 from packlarder.safety.hit import Hit
 from packlarder.safety.limits import (
-    BOIL_LONGER_ABOVE,
     EGG_IDLE,
     EGG_TIME,
     HOT_DAY,

@@ -5,6 +5,10 @@ from collections.abc import Iterable
 from packlarder.figures.units import FOOT, GALLON
 from packlarder.measure import UP, Rounding, rounded
 
+HOME = "home"
+THE_END = "the end"
+"""Where the first leg of a trip begins, and the last one ends."""
+
 
 def degrees(celsius: float) -> str:
     """Write a temperature on both scales, in whole degrees: `62 °C (144 °F)`."""

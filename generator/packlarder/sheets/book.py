@@ -10,7 +10,7 @@ from packlarder.reckon.dish import work_out_each
 from packlarder.safety import check_larger
 from packlarder.safety.whole import CheckedBook
 from packlarder.sheets import words
-from packlarder.sheets.book_sheet import BookSheet, Download, FieldBook, WrittenPage
+from packlarder.sheets.book_sheet import BookSheet, DownloadGroup, FieldBook, WrittenPage
 from packlarder.sheets.component import component_sheet, links
 from packlarder.sheets.component_sheet import ComponentSheet
 from packlarder.sheets.dish import day, dish_sheet
@@ -24,9 +24,7 @@ from packlarder.sheets.origins import usual_line
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import figure_groups, front_cautions, rule_rows
 from packlarder.sheets.stored import StoredBook, stored_book
-from packlarder.sheets.trip_data import planned_trips_data
-from packlarder.sheets.trip_prints import trip_books, trip_label_sets
-from packlarder.sheets.trips import TrippedBook, tripped_book
+from packlarder.sheets.trips import TripsTaking, book_trips, trips_taking
 
 SERVINGS = tuple(range(1, 13))
 """The numbers of servings that a page carries every figure for."""
@@ -38,7 +36,7 @@ def book_sheet(
     edition: str,
     on: date,
     photos: Mapping[str, bytes] | None = None,
-    downloads: tuple[Download, ...] = (),
+    downloads: tuple[DownloadGroup, ...] = (),
     rows: Mapping[str, IndexedDish] | None = None,
 ) -> BookSheet:
     """Build the sheet of a book that has no errors.
@@ -51,9 +49,9 @@ def book_sheet(
     rows = rows or index_rows(checked, checked.dishes)
     ids = sorted(checked.dishes, key=lambda id: checked.book.dishes[id].name.lower())
     dishes = [rows[id] for id in ids]
-    tripped = tripped_book(checked, on)
-    sheets = Lazily(ids, lambda id: _sheet(checked, usual_series(checked, id), tripped))
-    stored = stored_book(checked, edition, tripped.reserved_g)
+    taking = trips_taking(checked)
+    sheets = Lazily(ids, lambda id: _sheet(checked, usual_series(checked, id), taking))
+    stored = stored_book(checked, edition, taking.reserved_g)
     openings = Lazily(ids, lambda id: _opening(checked, sheets[ids.index(id)], system))
     return BookSheet(
         title=household.title,
@@ -65,7 +63,7 @@ def book_sheet(
         about=household.about,
         dish_links=tuple(dish.entry.link for dish in dishes),
         dishes=sheets,
-        components=_components(checked, dishes, stored, tripped),
+        components=_components(checked, dishes, stored, taking),
         indexes=all_indexes(dishes, list(checked.components.values())),
         general_cautions=front_cautions(),
         rules=rule_rows(),
@@ -73,16 +71,12 @@ def book_sheet(
         format=format_sections(),
         pages=tuple(_written_page(id, text) for id, text in checked.book.pages.items()),
         field=_field_book(checked, dishes, openings, edition, on),
-        spread=Anew(ids, lambda id: _sheet(checked, dish_series(checked, id), tripped)),
+        spread=Anew(ids, lambda id: _sheet(checked, dish_series(checked, id), taking)),
         larder=stored.larder,
         run_index=stored.run_index,
         runs=stored.runs,
         records=stored.records,
-        trip_records=planned_trips_data(checked.trips, edition=edition, day=on.isoformat()),
-        trip_books=trip_books(checked, edition=edition, on=on),
-        trip_labels=trip_label_sets(checked, edition=edition),
-        trip_index=tripped.index,
-        trips=tripped.sheets,
+        trips=book_trips(checked, edition=edition, on=on) if checked.book.trips else None,
         photos=tuple((photos or {}).items()),
         downloads=downloads,
     )
@@ -94,10 +88,10 @@ def index_rows(checked: CheckedBook, ids: Iterable[str]) -> dict[str, IndexedDis
     return {id: indexed(usual_series(checked, id), system) for id in ids}
 
 
-def _sheet(checked: CheckedBook, dish: DishSeries, tripped: TrippedBook) -> DishSheet:
+def _sheet(checked: CheckedBook, dish: DishSeries, taking: TripsTaking) -> DishSheet:
     known = checked.dishes[dish.plan.id]
     sheet = dish_sheet(dish, (*known.findings, *check_larger(known.case, dish.sums)))
-    eaten_on = tripped.eaten_on.get(sheet.id)
+    eaten_on = taking.eaten_on.get(sheet.id)
     return replace(sheet, eaten_on=eaten_on) if eaten_on else sheet
 
 
@@ -125,7 +119,7 @@ def dish_series(checked: CheckedBook, id: str, servings: Sequence[int] = SERVING
 
 
 def _components(
-    checked: CheckedBook, dishes: Sequence[IndexedDish], stored: StoredBook, tripped: TrippedBook
+    checked: CheckedBook, dishes: Sequence[IndexedDish], stored: StoredBook, taking: TripsTaking
 ) -> tuple[ComponentSheet, ...]:
     used: dict[str, dict[str, str]] = {id: {} for id in checked.components}
     for dish in dishes:
@@ -145,7 +139,7 @@ def _components(
             used_in=links(used[one.id], "dish"),
             held_in=links(held[one.id], "component"),
             stored=stored.stored.get(one.id),
-            reserved=tripped.reserved.get(one.id, ()),
+            reserved=taking.reserved.get(one.id, ()),
         )
         for one in ordered
     )

@@ -117,6 +117,14 @@ class Download:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class DownloadGroup:
+    """Files that are offered together: those of a trip, or of the whole book where `trip` is None."""
+
+    trip: Link | None
+    files: tuple[Download, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class FieldBook:
     """What the booklet needs besides its openings; `on` is the day that `day` prints."""
 
@@ -133,6 +141,21 @@ class FieldBook:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class BookTrips:
+    """What is published of a book's trips. Mappings go by id; what stands in them is made when somebody asks for it.
+
+    `sheets` are those of all trips, `data`, `booklets` and `labels` of those that are planned; all are empty in a
+    process that has no sums of trips.
+    """
+
+    index: TripIndex
+    sheets: Mapping[str, TripSheet] = dataclasses.field(compare=False, repr=False)
+    data: Mapping[str, TripData] = dataclasses.field(compare=False, repr=False)
+    booklets: Mapping[str, TripBook] = dataclasses.field(compare=False, repr=False)
+    labels: Mapping[str, LabelSet] = dataclasses.field(compare=False, repr=False)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class BookSheet:
     """Everything that is published of a book. `edition` is a short digest; `day` is printed as in `1 June 2027`.
 
@@ -140,9 +163,8 @@ class BookSheet:
     dish by its id at every number of servings that its page has; it may work a sheet out each time it is asked, so that
     a thousand of them never lie in memory together. `larder` and `run_index` are None for a book without drying runs;
     `runs` gives a run by its id, and `records` what other programs get of larder and runs, by the name of the file
-    (`larder`, `batches/2026-10-17-eggs`). `trip_index` is None for a book without trips, `trips` gives a trip by its
-    id, planned and gone; `trip_records`, `trip_books` and `trip_labels` are the data and what is printed for those that
-    are planned, each made when somebody asks for it. `downloads` are what lies beside the site.
+    (`larder`, `batches/2026-10-17-eggs`). `trips` is None for a book without any. `downloads` are what lies beside the
+    site.
     """
 
     title: str
@@ -173,18 +195,6 @@ class BookSheet:
     records: Mapping[str, LarderData | RunData] = dataclasses.field(
         default_factory=lambda: MappingProxyType({}), compare=False, repr=False
     )
-    trip_index: TripIndex | None = None
-    trips: Mapping[str, TripSheet] = dataclasses.field(
-        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
-    )
-    trip_records: Mapping[str, TripData] = dataclasses.field(
-        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
-    )
-    trip_books: Mapping[str, TripBook] = dataclasses.field(
-        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
-    )
-    trip_labels: Mapping[str, LabelSet] = dataclasses.field(
-        default_factory=lambda: MappingProxyType({}), compare=False, repr=False
-    )
+    trips: BookTrips | None = None
     photos: tuple[tuple[str, bytes], ...] = ()
-    downloads: tuple[Download, ...] = ()
+    downloads: tuple[DownloadGroup, ...] = ()

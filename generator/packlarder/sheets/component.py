@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from packlarder.book.bring_back import BringBack
+from packlarder.figures.units import SALT_PER_SODIUM
 from packlarder.measure import in_grams, in_kcal, in_minutes, in_ml, in_ounces, written
 from packlarder.measure.units import CUP
 from packlarder.reckon.kitchen import spoons
@@ -11,7 +12,7 @@ from packlarder.reckon.records import ComponentSums, WaterPerGram, YieldFrom
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import words
 from packlarder.sheets.component_sheet import ComponentSheet
-from packlarder.sheets.dish import SALT_PER_SODIUM, caution
+from packlarder.sheets.dish import caution
 from packlarder.sheets.facts import Fact, Link
 from packlarder.sheets.origins import component_origins, yield_from
 from packlarder.sheets.store_sheet import Stored
@@ -152,7 +153,7 @@ def _feeds(sums: ComponentSums) -> tuple[Fact, ...]:
         if name == "energy_kcal":
             text = in_kcal(value * SAMPLE_G)
         else:
-            text = in_grams(value * SAMPLE_G * (SALT_PER_SODIUM / 1000 if name == "sodium_mg" else 1))
+            text = in_grams(value * SAMPLE_G * (SALT_PER_SODIUM.value / 1000 if name == "sodium_mg" else 1))
         rows.append(Fact(label=label, metric=text, us=text))
     return tuple(rows)
 

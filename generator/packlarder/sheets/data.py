@@ -1,8 +1,8 @@
 """A dish as a record for other programs: what `show dish --json` prints. Its figures are those of the page."""
 
-from packlarder.measure import Dimension, in_celsius, in_kcal, in_kj
+from packlarder.measure import Dimension, as_typed, in_celsius, in_kcal, in_kj
 from packlarder.reckon.records import DishSums, HeatSums, Nutrients, PartSums, PlannedPack, WaterSums
-from packlarder.sheets.data_figures import grams, known_grams, leading, number, read, spoken
+from packlarder.sheets.data_figures import grams, known_grams, leading, number, read
 from packlarder.sheets.data_records import (
     Both,
     Clock,
@@ -48,7 +48,7 @@ def dish_data(dish: DishSeries, sheet: DishSheet, *, at: int = 0, edition: str, 
         packs=[*(_pack(dish, at, pack) for pack in dish.plan.packs), *_loose(dish, at)],
         steps=[_step(row, at) for row in sheet.steps],
         safety=[_note(caution) for caution in sheet.cautions],
-        missing=[spoken(line) for line in sheet.missing],
+        missing=[as_typed(line) for line in sheet.missing],
     )
 
 
@@ -137,8 +137,8 @@ def _loose(dish: DishSeries, at: int) -> list[Packed]:
 
 def _step(row: StepRow, at: int) -> Step:
     texts = Both(
-        metric=spoken(plain(row.line, System.METRIC, at)),
-        us=spoken(plain(row.line, System.US, at)),
+        metric=as_typed(plain(row.line, System.METRIC, at)),
+        us=as_typed(plain(row.line, System.US, at)),
     )
     return Step(start_minute=int(row.minute.metric[at]), verb=row.verb or None, text=texts)
 
@@ -147,7 +147,7 @@ def _note(caution: Caution) -> Note:
     return Note(
         rule=caution.rule,
         severity=caution.severity,
-        text=spoken(caution.text),
+        text=as_typed(caution.text),
         source=caution.source,
         standing=caution.standing,
     )
@@ -171,7 +171,7 @@ def _both(printed: Printed, at: int) -> Both:
 
 
 def _told(text: str) -> str | None:
-    return None if text in ("", NOTHING) else spoken(text)
+    return None if text in ("", NOTHING) else as_typed(text)
 
 
 def _ml(printed: Printed, at: int) -> float:

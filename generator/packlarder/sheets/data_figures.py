@@ -1,7 +1,6 @@
 """Figures and texts for other programs: numbers as the pages print them, plain spaces."""
 
 from packlarder.measure import (
-    NARROW,
     NEAREST,
     NO_BREAK,
     Dimension,
@@ -11,11 +10,6 @@ from packlarder.measure import (
     in_grams,
     parse,
 )
-
-
-def spoken(text: str) -> str:
-    """Give a text with plain spaces, which other programs expect."""
-    return text.replace(NO_BREAK, " ").replace(NARROW, " ")
 
 
 def grams(weight_g: float) -> float:

@@ -7,6 +7,7 @@ from packlarder.book.step import Verb
 from packlarder.figures.allergens import Allergen
 from packlarder.figures.kinds import Cooking, doneness_of
 from packlarder.figures.temperatures import cooking_temperature
+from packlarder.figures.units import SALT_PER_SODIUM
 from packlarder.figures.verbs import VERBS
 from packlarder.measure import in_celsius, in_fahrenheit, in_kj
 from packlarder.reckon.records import DishSums, Nutrients, PlannedPart
@@ -20,8 +21,6 @@ from packlarder.sheets.printed import NOTHING, Line, Printed
 from packlarder.sheets.step_rows import step_rows
 from packlarder.sheets.water_rows import Carried, carried, heater_reading, water_rows
 from packlarder.sheets.words import ended, joined, set_line
-
-SALT_PER_SODIUM = 2.5
 
 
 def dish_sheet(dish: DishSeries, findings: Sequence[Finding]) -> DishSheet:
@@ -218,7 +217,9 @@ def _nutrient(name: str, values: tuple[float | None, ...]) -> Printed:
     if name == "energy_kcal":
         return series.energies(values)
     if name == "sodium_mg":
-        return series.nutrients(tuple([None if value is None else value * SALT_PER_SODIUM / 1000 for value in values]))
+        return series.nutrients(
+            tuple([None if value is None else value * SALT_PER_SODIUM.value / 1000 for value in values])
+        )
     return series.nutrients(values)
 
 

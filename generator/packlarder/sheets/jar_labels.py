@@ -7,7 +7,7 @@ from packlarder.book.days import DAYS_PER_WEEK, Span
 from packlarder.book.household import Household
 from packlarder.figures.kinds import Cooking, WentIn
 from packlarder.figures.temperatures import Authority
-from packlarder.measure import NO_BREAK, as_weighed, for_number, in_celsius, in_fahrenheit, in_ounces
+from packlarder.measure import NO_BREAK, as_typed, as_weighed, for_number, in_celsius, in_fahrenheit, in_ounces
 from packlarder.reckon.drying import DRIED_AT_HOME
 from packlarder.reckon.larder import NOT_FOR_STORE
 from packlarder.reckon.larder_records import Standing
@@ -166,4 +166,4 @@ def _code_text(label: JarLabel) -> str:
         words.BEST_BEFORE.format(day=label.use_by) if label.use_by else "",
         words.DRIED.format(mark=label.mark, day=label.dried) if label.dried else label.mark,
     )
-    return "\n".join(line for line in told if line).replace(NO_BREAK, " ")
+    return as_typed("\n".join(line for line in told if line))

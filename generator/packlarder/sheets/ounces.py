@@ -18,6 +18,11 @@ _ALMOST = 1e-6
 Row = tuple[float, ...]
 
 
+def in_whole_ounces(millilitres: float) -> int:
+    """Give a water to carry in whole fluid ounces, rounded up."""
+    return math.ceil(millilitres / OUNCE_ML - _ALMOST)
+
+
 class Ounces(NamedTuple):
     """What to carry, what of it is heated, in whole fluid ounces for every number of servings."""
 

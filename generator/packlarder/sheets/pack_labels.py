@@ -7,7 +7,7 @@ from packlarder.book.step import Verb
 from packlarder.faults import Place
 from packlarder.figures.hands import DRY_FOOD_ROOM
 from packlarder.figures.kinds import Cooking
-from packlarder.measure import NEAREST, NO_BREAK, UP, in_celsius, in_fluid_ounces, rounded
+from packlarder.measure import NEAREST, UP, as_typed, in_celsius, in_fluid_ounces, rounded
 from packlarder.reckon.ledger import GIVES_WATER, bowl_warmth
 from packlarder.reckon.records import ComponentSums, PlannedPack, PlannedStep, StepSums
 from packlarder.sheets import store_words as words
@@ -163,4 +163,4 @@ def code_text(label: TripPackLabel) -> str:
         common.COMMA.join(label.holds),
         words.CONTAINS.format(allergens=label.contains) if label.contains else "",
     )
-    return "\n".join(line for line in told if line).replace(NO_BREAK, " ")
+    return as_typed("\n".join(line for line in told if line))

@@ -2,12 +2,12 @@
 
 from typing import TypedDict
 
-from packlarder.measure import UP
+from packlarder.measure import UP, as_typed
 from packlarder.reckon.batch_records import BatchSums, FilledContainer, RunSums
 from packlarder.reckon.chain import chain
 from packlarder.reckon.drying import Dried
 from packlarder.reckon.larder_records import InStore, LarderSums, Standing
-from packlarder.sheets.data_figures import known_weighed, number, spoken, weighed
+from packlarder.sheets.data_figures import known_weighed, number, weighed
 from packlarder.sheets.data_records import Note
 from packlarder.sheets.larder import stands_for
 from packlarder.sheets.run import verdict_of
@@ -126,7 +126,7 @@ def run_data(run: RunSums, sheet: RunSheet, larder: LarderSums, *, edition: str)
             Note(
                 rule=one.rule,
                 severity=one.severity,
-                text=spoken(one.text),
+                text=as_typed(one.text),
                 source=one.source,
                 standing=one.standing,
             )
@@ -191,7 +191,7 @@ def _container(container: FilledContainer, batch: BatchSums, one: Standing, lard
         filled_on=None if batch.dried_on is None else batch.dried_on.isoformat(),
         opened_on=None if one.opened_on is None else one.opened_on.isoformat(),
         use_by=None if one.use_by is None else one.use_by.day.isoformat(),
-        keeping=spoken(keeping(one)),
+        keeping=as_typed(keeping(one)),
         past=one.past(larder.on),
     )
 

@@ -10,6 +10,7 @@ from packlarder.measure import in_celsius, in_fahrenheit, in_feet, in_metres, in
 from packlarder.reckon.trip.records import Eater, StopSums, TripSums
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import trip_names as names
+from packlarder.sheets import trip_water_words as water_words
 from packlarder.sheets import trip_words as words
 from packlarder.sheets import words as common
 from packlarder.sheets.dish import caution, day
@@ -35,7 +36,7 @@ def trip_sheet(trip: TripSums, findings: Sequence[Finding], household: Household
         dates=dates(model.starts, trip.ends),
         strip=tuple(strip_of(trip, household)),
         people=tuple(_person(eater, model) for eater in trip.eaters),
-        stops=tuple(map(_stop, trip.stops)),
+        stops=tuple(_stop(trip, stop) for stop in trip.stops),
         menu=menu_days(trip, household),
         packing=packing_list(trip),
         food_weight=weight(trip.grams),
@@ -63,7 +64,7 @@ def dates(first: date, last: date) -> str:
     if first == last:
         return day(first)
     start = f"{first.day} {common.MONTHS[first.month - 1]}"
-    return words.DATES.format(first=start if first.year == last.year else day(first), last=day(last))
+    return names.DAYS.format(first=start if first.year == last.year else day(first), last=day(last))
 
 
 def strip_of(trip: TripSums, household: Household) -> Iterator[Fact]:
@@ -108,12 +109,7 @@ def _person(eater: Eater, trip: Trip) -> PersonRow:
 
 def _said(eater: Eater, trip: Trip) -> Iterator[str]:
     model = eater.model
-    if model.infant:
-        yield words.INFANT
-    elif model.age is not None:
-        yield words.AGE.format(years=model.age)
-    if model.at_risk:
-        yield words.AT_RISK
+    yield from names.person_told(eater)
     if model.drinks is not None and model.drinks != trip.drinking:
         yield words.DRINKS.format(water=written(model.drinks))
     if eater.burden == 0:
@@ -122,11 +118,8 @@ def _said(eater: Eater, trip: Trip) -> Iterator[str]:
         yield words.CARRIES.format(share=in_percent(eater.burden))
 
 
-def _stop(stop: StopSums) -> StopRow:
+def _stop(trip: TripSums, stop: StopSums) -> StopRow:
     model, there = stop.model, stop.conditions
-    fills = "" if model.fills is None else words.FILLS[model.fills.value]
-    if model.treatment is not None:
-        fills = words.TREATED_BY.format(fills=fills, way=model.treatment.value)
     return StopRow(
         place=model.place,
         day=names.DAY.format(number=model.day),
@@ -135,10 +128,20 @@ def _stop(stop: StopSums) -> StopRow:
         air=_degrees(there.air_c),
         water=_degrees(there.water_c),
         windy=model.windy,
-        fills=fills,
-        other_water="" if model.other_water is None else model.other_water.value,
+        fills=_fills(trip, stop),
+        other_water="" if model.other_water is None else water_words.OTHERS[model.other_water],
         to_buy=model.to_buy,
     )
+
+
+def _fills(trip: TripSums, stop: StopSums) -> str:
+    """Say what there is to fill up with, and how it is made fit to drink."""
+    model = stop.model
+    fills = "" if model.fills is None else water_words.FILLS[model.fills]
+    known = next((one for one in trip.journey.stops if one.stop == stop.index), None)
+    if model.treatment is None or known is None:
+        return fills
+    return words.TREATED_BY.format(fills=fills, way=water_words.way(model.treatment, known.wait_min))
 
 
 def _degrees(celsius: float) -> Printed:

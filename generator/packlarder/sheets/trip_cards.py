@@ -1,28 +1,29 @@
 """The cards of a trip's booklet that are looked at in the field: water by leg, fuel, and what is to be minded."""
 
-from collections import Counter
 from collections.abc import Iterator, Sequence
-from math import ceil
 
-from packlarder.book.stop import Fills, WaterTreatment
+from packlarder.book.stop import Stop
 from packlarder.figures.allergens import Allergen, concerns
 from packlarder.measure import in_percent
 from packlarder.reckon.kitchen import share_out
 from packlarder.reckon.records import ComponentSums
-from packlarder.reckon.trip.journey import Fuel, Leg, StopFuel
+from packlarder.reckon.trip.journey import Fuel, Leg, StopFuel, StopWater
 from packlarder.reckon.trip.records import Eater, TripSums
 from packlarder.safety import Finding, in_the_booklet
 from packlarder.sheets import series, words
 from packlarder.sheets import trip_field_words as trip_words
+from packlarder.sheets import trip_water_words as water_words
 from packlarder.sheets.field_sheet import FieldOpening
-from packlarder.sheets.ounces import OUNCE_ML
+from packlarder.sheets.ounces import in_whole_ounces
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import front_cautions
-from packlarder.sheets.trip_field_sheet import Amount, AvoidLine, DishRef, FuelCard, LegCard, SafetyCard
-from packlarder.sheets.trip_names import SPARE_DAY, day_called, leg_called, stop_called
-from packlarder.sheets.words import opened
+from packlarder.sheets.trip_field_sheet import Amount, AvoidLine, DishRef, FuelCard, LegCard, SafetyCard, SpotCard
+from packlarder.sheets.trip_names import SPARE_DAY, cartridges, day_called, days_called, leg_called, stop_called
+from packlarder.sheets.words import ended, opened
 
 MOST_FINDINGS = 12
+IN_DISHES = ("in_food_ml", "drained_away_ml", "pot_ml", "boiled_off_ml", "spare_ml")
+"""The pieces of a leg's water that the card tells as one."""
 
 
 def weight(grams: float, system: System) -> str:
@@ -32,7 +33,7 @@ def weight(grams: float, system: System) -> str:
 
 def volume(millilitres: float, system: System) -> str:
     """Print a water, rounded up."""
-    return series.whole_ounces(ceil(millilitres / OUNCE_ML)) if system is System.US else series.whole_ml(millilitres)
+    return series.whole_ounces(in_whole_ounces(millilitres)) if system is System.US else series.whole_ml(millilitres)
 
 
 def leg_cards(trip: TripSums, system: System) -> tuple[LegCard, ...]:
@@ -41,70 +42,53 @@ def leg_cards(trip: TripSums, system: System) -> tuple[LegCard, ...]:
 
 
 def _leg(trip: TripSums, leg: Leg, system: System) -> LegCard:
-    first, last = day_called(trip, leg.first_day), day_called(trip, leg.last_day)
-    days = first if first == last else trip_words.DAYS_OF_LEG.format(first=first, last=last)
-    heading = trip_words.LEG_HEADING.format(number=leg.number, leg=leg_called(trip, leg))
     return LegCard(
-        heading=opened(heading),
-        days=days,
+        heading=opened(trip_words.LEG_HEADING.format(number=leg.number, leg=leg_called(trip, leg))),
+        days=days_called(trip, leg),
         fill=volume(leg.carry_ml, system),
         made_of=tuple(_made_of(leg, system)),
         notes=tuple(_leg_notes(trip, leg, system)),
-        short=trip_words.SHORT.format(water=volume(leg.short_ml, system)) if leg.short_ml else "",
+        short=water_words.LACKS.format(water=volume(leg.short_ml, system)) if leg.short_ml else "",
     )
 
 
 def _made_of(leg: Leg, system: System) -> Iterator[Amount]:
     """Give the pieces of a leg's water in short, so printed that they add up to what is filled."""
-    water = leg.water
-    dishes = water.in_food_ml + water.drained_away_ml + water.pot_ml + water.boiled_off_ml + water.spare_ml
-    pieces = {
-        "dishes": dishes,
-        "drink": water.drink_ml,
-        "heater": water.heater_ml,
-        "drinking": water.drinking_ml,
-        "washing": water.washing_ml,
-        "spare_day": water.spare_day_ml,
-        "margin": water.margin_ml,
-    }
-    ounces = share_out(ceil(leg.carry_ml / OUNCE_ML), list(pieces.values()))
-    for (key, millilitres), whole in zip(pieces.items(), ounces, strict=True):
+    pieces = leg.water._asdict()
+    dishes = sum(pieces.pop(key) for key in IN_DISHES)
+    told = {trip_words.IN_DISHES: dishes, **{water_words.PIECES[key]: piece for key, piece in pieces.items()}}
+    ounces = share_out(in_whole_ounces(leg.carry_ml), list(told.values()))
+    for (label, millilitres), whole in zip(told.items(), ounces, strict=True):
         if millilitres:
             figure = series.whole_ounces(whole) if system is System.US else series.whole_ml(millilitres)
-            yield Amount(label=trip_words.MADE_OF[key], figure=figure)
+            yield Amount(label=label, figure=figure)
 
 
 def _leg_notes(trip: TripSums, leg: Leg, system: System) -> Iterator[str]:
-    if leg.fills in (Fills.TAP, Fills.SNOW):
-        yield trip_words.FILLS[leg.fills]
-    if leg.treated_by is not None and leg.treated_ml:
-        yield _treated(leg, leg.treated_by, system)
-    yield from _used_on_the_spot(trip, leg, system)
+    yield ended(opened(water_words.filled(trip, leg)))
+    if leg.treated_ml and leg.treated_by is not None:
+        yield water_words.treated(volume(leg.treated_ml, system), leg.treated_by, leg.wait_min)
     if leg.from_other_ml:
-        kinds = {one.from_other for one in trip.journey.stops if one.stop in leg.stops and one.from_other is not None}
-        where = next(iter(kinds)).value if len(kinds) == 1 else trip_words.LAKE_OR_SEA
-        yield trip_words.FROM_OTHER.format(water=volume(leg.from_other_ml, system), where=where)
+        where = water_words.other_water(trip, leg)
+        yield water_words.FROM_OTHER.format(water=volume(leg.from_other_ml, system), where=where)
 
 
-def _treated(leg: Leg, way: WaterTreatment, system: System) -> str:
-    """Say how the water of a leg is made fit to drink, and how long it must boil or stand."""
-    phrase = trip_words.TREATED_AND_WAIT if leg.wait_min else trip_words.TREATED
-    if way is WaterTreatment.BOILING and leg.wait_min:
-        phrase = trip_words.BOILED
-    return phrase.format(
-        deed=trip_words.TREATMENTS[way],
-        water=volume(leg.treated_ml, system),
-        minutes=series.to_the_minute(leg.wait_min),
+def spot_cards(trip: TripSums, system: System) -> tuple[SpotCard, ...]:
+    """Give the water that is used at each stop where it is filled, which no leg carries."""
+    used = [stop for stop in trip.journey.stops if stop.on_the_spot and stop.meals.carry_ml]
+    return tuple(_spot(trip, stop, trip.stops[stop.stop].model, system) for stop in used)
+
+
+def _spot(trip: TripSums, water: StopWater, stop: Stop, system: System) -> SpotCard:
+    notes = []
+    if water.treated_ml and stop.treatment is not None:
+        notes.append(water_words.treated(volume(water.treated_ml, system), stop.treatment, water.wait_min))
+    return SpotCard(
+        place=opened(stop.place),
+        day=day_called(trip, stop.day),
+        water=volume(water.meals.carry_ml, system),
+        notes=tuple(notes),
     )
-
-
-def _used_on_the_spot(trip: TripSums, leg: Leg, system: System) -> Iterator[str]:
-    """Say how much water is used where a leg is filled, which nobody carries."""
-    for stop in trip.journey.stops:
-        if stop.stop == leg.from_stop and stop.on_the_spot and stop.meals.carry_ml:
-            phrase = trip_words.ON_THE_SPOT if leg.treated_by is not None else trip_words.ON_THE_SPOT_TAP
-            place = stop_called(trip, stop.stop)
-            yield phrase.format(water=volume(stop.meals.carry_ml, system), place=place)
 
 
 def water_notes(trip: TripSums, system: System) -> tuple[str, ...]:
@@ -153,13 +137,7 @@ def _taken(fuel: Fuel, system: System) -> tuple[str, ...]:
     """Say which cartridges are taken along, or how much of what is poured."""
     if not fuel.in_hand_g and not fuel.new_g:
         return (trip_words.POURED.format(weight=weight(fuel.need_g, system)),)
-    used = words.COMMA.join(weight(grams, system) for grams in fuel.in_hand_g)
-    whole = words.COMMA.join(
-        trip_words.WHOLE.format(count=count, weight=weight(grams, system))
-        for grams, count in Counter(fuel.new_g).items()
-    )
-    told = ((trip_words.IN_HAND, used), (trip_words.NEW, whole))
-    return tuple(phrase.format(weights=weights) for phrase, weights in told if weights)
+    return cartridges(fuel, lambda grams: weight(grams, system))
 
 
 def safety_card(

@@ -1,12 +1,24 @@
 """A trip as a record for other programs: what `show trip --json` prints. Its figures are those of the page."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 
-from packlarder.reckon.trip.journey import DayLoad, Fed, Fuel, Journey, Leg, LegWater, MealClock, Rubbish, StopFuel
+from packlarder.book.stop import WaterTreatment
+from packlarder.measure import as_typed
+from packlarder.reckon.trip.journey import (
+    DayLoad,
+    Fed,
+    Fuel,
+    Journey,
+    Leg,
+    LegWater,
+    MealClock,
+    Rubbish,
+    StopFuel,
+    StopWater,
+)
 from packlarder.reckon.trip.records import Eater, StopSums, TripMeal, TripSums
 from packlarder.safety import Finding, on_the_page
-from packlarder.safety.whole import CheckedTrip
-from packlarder.sheets.data_figures import number, spoken
+from packlarder.sheets.data_figures import number
 from packlarder.sheets.data_records import Note
 from packlarder.sheets.trip_data_records import (
     BearerData,
@@ -24,10 +36,11 @@ from packlarder.sheets.trip_data_records import (
     RubbishData,
     SoakData,
     StopData,
+    StopWaterData,
     TreatmentData,
     TripData,
 )
-from packlarder.sheets.trip_names import SPARE_DAY, THE_END, stop_called
+from packlarder.sheets.trip_names import SPARE_DAY, goal_called, stop_called
 from packlarder.sheets.trip_store_data import (
     fill_data,
     grams,
@@ -69,17 +82,11 @@ def trip_data(trip: TripSums, findings: Iterable[Finding], *, edition: str, day:
             BearerData(person=one.name, weight_g=grams(one.grams), packs=list(one.packs)) for one in journey.bearing
         ],
         weight_g=grams(trip.grams),
-        kit=[KitData(what=one.what, count=one.count, why=spoken(one.why)) for one in journey.kit],
+        kit=[KitData(what=one.what, count=one.count, why=as_typed(one.why)) for one in journey.kit],
         rubbish=_rubbish(journey.rubbish),
         safety=[_note(finding) for finding in on_the_page(findings)],
-        missing=[spoken(f"{gap.what}: {gap.missing}") for gap in trip.gaps],
+        missing=[as_typed(f"{gap.what}: {gap.missing}") for gap in trip.gaps],
     )
-
-
-def planned_trips_data(trips: Mapping[str, CheckedTrip], *, edition: str, day: str) -> dict[str, TripData]:
-    """Give the trips that are planned as data, by id; those that are gone are left out."""
-    planned = {id: one for id, one in trips.items() if not one.sums.gone}
-    return {id: trip_data(one.sums, one.findings, edition=edition, day=day) for id, one in planned.items()}
 
 
 def _person(eater: Eater) -> PersonData:
@@ -132,8 +139,18 @@ def _stop(stop: StopSums, meals: list[MealData], journey: Journey) -> StopData:
         fills=None if model.fills is None else model.fills.value,
         treated_by=None if model.treatment is None else model.treatment.value,
         other_water=None if model.other_water is None else model.other_water.value,
+        used=next((_used(one, model.treatment) for one in journey.stops if one.stop == stop.index), None),
         meals=meals,
         fuel_g={fuel: one.grams for fuel, one in burnt},
+    )
+
+
+def _used(stop: StopWater, treated_by: WaterTreatment | None) -> StopWaterData:
+    return StopWaterData(
+        water_ml=_water(stop.meals),
+        on_the_spot=stop.on_the_spot,
+        from_other_ml=stop.from_other_ml,
+        treatment=_treatment(treated_by, stop),
     )
 
 
@@ -141,20 +158,20 @@ def _leg(trip: TripSums, leg: Leg) -> LegData:
     return {
         "number": leg.number,
         "from": stop_called(trip, leg.from_stop),
-        "to": THE_END if leg.to_stop is None else stop_called(trip, leg.to_stop),
+        "to": goal_called(trip, leg),
         "first_day": leg.first_day,
         "last_day": leg.last_day,
         "stops": [index + 1 for index in leg.stops],
         "fills": None if leg.fills is None else leg.fills.value,
-        "water_ml": _leg_water(leg.water),
+        "water_ml": _water(leg.water),
         "carry_ml": leg.carry_ml,
         "from_other_ml": leg.from_other_ml,
-        "treatment": _treatment(leg),
+        "treatment": _treatment(leg.treated_by, leg),
         "short_ml": leg.short_ml,
     }
 
 
-def _leg_water(water: LegWater) -> LegWaterData:
+def _water(water: LegWater) -> LegWaterData:
     return LegWaterData(
         in_food_ml=water.in_food_ml,
         drained_away_ml=water.drained_away_ml,
@@ -170,10 +187,10 @@ def _leg_water(water: LegWater) -> LegWaterData:
     )
 
 
-def _treatment(leg: Leg) -> TreatmentData | None:
-    if leg.treated_by is None:
+def _treatment(by: WaterTreatment | None, filled: Leg | StopWater) -> TreatmentData | None:
+    if by is None:
         return None
-    return TreatmentData(treated_by=leg.treated_by.value, treated_ml=leg.treated_ml, wait_min=leg.wait_min)
+    return TreatmentData(treated_by=by.value, treated_ml=filled.treated_ml, wait_min=filled.wait_min)
 
 
 def _fuel(trip: TripSums, fuel: Fuel) -> FuelData:
@@ -234,7 +251,7 @@ def _note(finding: Finding) -> Note:
     return Note(
         rule=finding.rule.id,
         severity=finding.severity.value,
-        text=spoken(finding.text),
+        text=as_typed(finding.text),
         source=finding.source,
         standing=finding.standing.value,
     )

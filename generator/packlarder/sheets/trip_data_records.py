@@ -64,25 +64,8 @@ class MealData(TypedDict):
     instead: list[InsteadData]
 
 
-class StopData(TypedDict):
-    """A stop with the meals that are cooked there; `fuel_g` is what they take, by fuel, without margin."""
-
-    number: int
-    place: str
-    day: int
-    date: str
-    height_m: float
-    air_c: float
-    water_c: float
-    fills: str | None
-    treated_by: str | None
-    other_water: str | None
-    meals: list[MealData]
-    fuel_g: dict[str, int]
-
-
 class LegWaterData(TypedDict):
-    """The water of a leg by kind; each drop stands in one field, and they add up to what is carried."""
+    """The water of a leg or a stop by kind; each drop stands in one field, and they add up to all of it."""
 
     in_food_ml: int
     drained_away_ml: int
@@ -98,11 +81,44 @@ class LegWaterData(TypedDict):
 
 
 class TreatmentData(TypedDict):
-    """What of a leg's water must be made fit to drink where it is filled, how, and how long it then stands."""
+    """What of some water must be made fit to drink where it is filled, how, and how long it then boils or stands."""
 
     treated_by: str
     treated_ml: int
     wait_min: int
+
+
+class StopWaterData(TypedDict):
+    """The water that is used at a stop, lake's and sea's apart; `on_the_spot` where it is filled there, not carried.
+
+    `treatment` is that of what is used on the spot.
+    """
+
+    water_ml: LegWaterData
+    on_the_spot: bool
+    from_other_ml: int
+    treatment: TreatmentData | None
+
+
+class StopData(TypedDict):
+    """A stop with the meals that are cooked there; `fuel_g` is what they take, by fuel, without margin.
+
+    `used` is the water that is used there, None where it was not worked out.
+    """
+
+    number: int
+    place: str
+    day: int
+    date: str
+    height_m: float
+    air_c: float
+    water_c: float
+    fills: str | None
+    treated_by: str | None
+    other_water: str | None
+    used: StopWaterData | None
+    meals: list[MealData]
+    fuel_g: dict[str, int]
 
 
 class LegData(LegFrom):

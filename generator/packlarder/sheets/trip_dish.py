@@ -10,11 +10,12 @@ from packlarder.reckon.records import PlannedPack
 from packlarder.reckon.trip.journey import MealClock
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
 from packlarder.safety import DishCase, Finding, check_dish
-from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
 
 OPENING = "meal-{number}"
+TUB = "T"
+"""What the mark of a tub begins with, as `reckon.trip.packing` writes it."""
 
 
 def served_alike(trip: TripSums) -> tuple[tuple[TripMeal, ...], ...]:
@@ -71,7 +72,7 @@ def bought_besides(mark: str, trip: TripSums) -> tuple[TripPack, ...]:
 
 def is_tub(pack: TripPack) -> bool:
     """Tell whether a pack is a tub that serves the whole trip."""
-    return pack.mark.startswith(trip_words.TUB)
+    return pack.mark.startswith(TUB)
 
 
 def opening_id(group: Sequence[TripMeal]) -> str:

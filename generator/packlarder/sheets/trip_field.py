@@ -5,17 +5,17 @@ from datetime import date
 
 from packlarder.book.household import Household
 from packlarder.measure import in_percent
-from packlarder.reckon.trip.records import Eater, TripSums
+from packlarder.reckon.trip.records import Eater
 from packlarder.safety.whole import CheckedTrip
 from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets import words
 from packlarder.sheets.dish import day
 from packlarder.sheets.printed import System
-from packlarder.sheets.trip_cards import fuel_cards, leg_cards, safety_card, water_notes
+from packlarder.sheets.trip_cards import fuel_cards, leg_cards, safety_card, spot_cards, water_notes
 from packlarder.sheets.trip_dish import opening_id, served_alike
 from packlarder.sheets.trip_field_sheet import Goer, TripBook
 from packlarder.sheets.trip_lists import bearers, fills, kit, menu, packed, packing, rubbish
-from packlarder.sheets.trip_names import short_date
+from packlarder.sheets.trip_names import from_to, person_told
 from packlarder.sheets.trip_opening import trip_opening
 
 
@@ -30,7 +30,7 @@ def trip_book(checked: CheckedTrip, household: Household, *, edition: str, on: d
         file=trip.place.file,
         name=trip.model.name,
         about=trip.model.about,
-        dates=_dates(trip),
+        dates=from_to(trip),
         language=household.language,
         edition=edition,
         day=day(on),
@@ -39,6 +39,7 @@ def trip_book(checked: CheckedTrip, household: Household, *, edition: str, on: d
         how_to_use=trip_words.HOW_TO_USE,
         menu=menu(trip, ids),
         legs=leg_cards(trip, system),
+        on_the_spot=spot_cards(trip, system),
         water_notes=water_notes(trip, system),
         fuels=fuel_cards(trip, system),
         fuel_notes=(trip_words.FUEL_MARGIN.format(share=in_percent(trip.fuel_margin)),),
@@ -54,13 +55,6 @@ def trip_book(checked: CheckedTrip, household: Household, *, edition: str, on: d
     )
 
 
-def _dates(trip: TripSums) -> str:
-    first, last = trip.model.starts, trip.ends
-    if first == last:
-        return trip_words.ONE_DATE.format(first=short_date(first), year=first.year)
-    return trip_words.DATES.format(first=short_date(first), last=short_date(last), year=last.year)
-
-
 def _goer(eater: Eater) -> Goer:
     return Goer(
         name=eater.name,
@@ -70,11 +64,6 @@ def _goer(eater: Eater) -> Goer:
 
 
 def _about(eater: Eater) -> Iterator[str]:
-    if eater.model.infant:
-        yield trip_words.INFANT
-    elif eater.model.age is not None:
-        yield trip_words.YEARS.format(years=eater.model.age)
+    yield from person_told(eater)
     if eater.portion != 1:
         yield trip_words.EATS.format(share=in_percent(eater.portion))
-    if eater.model.at_risk:
-        yield trip_words.AT_RISK

@@ -67,6 +67,16 @@ class LegCard:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SpotCard:
+    """The water that is used at a stop where it is filled, which nobody carries; `notes` say how it is treated."""
+
+    place: str
+    day: str
+    water: str
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class FuelCard:
     """One fuel: what each stop burns, the margin, what all of it comes to, and what is taken along."""
 
@@ -183,6 +193,7 @@ class TripBook:
     how_to_use: tuple[str, ...]
     menu: tuple[MenuDay, ...]
     legs: tuple[LegCard, ...]
+    on_the_spot: tuple[SpotCard, ...]
     water_notes: tuple[str, ...]
     fuels: tuple[FuelCard, ...]
     fuel_notes: tuple[str, ...]

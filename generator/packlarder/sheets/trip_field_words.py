@@ -1,19 +1,11 @@
-"""The words of a trip's booklet and of the labels of its packs, in one catalogue; a second language is a second one."""
+"""The words of a trip's booklet and of the labels of its packs, in one catalogue; a second language is a second one.
 
-from collections.abc import Mapping
-from types import MappingProxyType
+What page and plain text say too stands in `trip_names` and `trip_water_words`.
+"""
 
-from packlarder.book.stop import Fills, WaterTreatment
-
-DATES = "{first} to {last} {year}"
-ONE_DATE = "{first} {year}"
 DAY_AND_DATE = "{day}, {date}"
-DAYS_OF_LEG = "{first} to {last}"
 
-YEARS = "{years} years old"
-INFANT = "infant"
 EATS = "eats {share}"
-AT_RISK = "at risk"
 HOW_TO_USE = (
     "The menu leads to each dish. Left page: when to begin, what to take in hand. Right page: what to do. All of it is "
     "for those who eat and for where they eat.",
@@ -28,50 +20,15 @@ MEAL_OF_DAY = "{day} · {meal}"
 MENU_OF_DAY = "{day} · {date}"
 EATERS = "{portions}: {names}"
 SHARE = "{name} {share}"
-PORTION = "{count}\u00a0portion"
-PORTIONS = "{count}\u00a0portions"
 COOKED_AGAIN = "{meal}, made {count} times"
 WATER_ON = "water on {what}"
-AFTER = "The flame is free when {dish} is done."
-STANDS_IN = "{other} stands in for {part}."
 AT_PLACE = "{conditions} {height}, air {air}, water {water}."
 AT_PLACE_ALONE = "At {height}, air {air}, water {water}."
-ON_THE_MOVE = "from the bag"
 MOVE_PACK = "{holds} ({mark})"
 BOUGHT_AT = "{holds}, bought at {place}"
 
 LEG_HEADING = "{number}: {leg}"
-MADE_OF: Mapping[str, str] = MappingProxyType(
-    {
-        "dishes": "in dishes, steps and pots",
-        "drink": "in drinks that are dishes",
-        "heater": "for ration heaters",
-        "drinking": "to drink plain",
-        "washing": "for hands and pots",
-        "spare_day": "for the spare day",
-        "margin": "margin, rounding included",
-    }
-)
-FILLS: Mapping[Fills | None, str] = MappingProxyType(
-    {Fills.TAP: "Filled at the tap.", Fills.TREATED: "", Fills.SNOW: "Melted from snow.", None: ""}
-)
-TREATMENTS: Mapping[WaterTreatment, str] = MappingProxyType(
-    {
-        WaterTreatment.BOILING: "Boil",
-        WaterTreatment.FILTER: "Filter",
-        WaterTreatment.FILTER_AND_CHLORINE: "Filter and chlorinate",
-        WaterTreatment.CHLORINE: "Chlorinate",
-        WaterTreatment.CHLORINE_DIOXIDE: "Treat with chlorine dioxide",
-    }
-)
-TREATED = "{deed} {water} of it before anybody drinks it."
-TREATED_AND_WAIT = "{deed} {water} of it, and wait {minutes} before anybody drinks it."
-BOILED = "Boil {water} of it before anybody drinks it: {minutes} at a rolling boil."
-ON_THE_SPOT = "Besides, {water} is used at {place} where it is filled: make it fit to drink in the same way."
-ON_THE_SPOT_TAP = "Besides, {water} is used at {place} where it is filled."
-FROM_OTHER = "Besides, {water} from the {where}, for heaters, cooling and washing: never to drink."
-LAKE_OR_SEA = "lake or sea"
-SHORT = "The containers hold {water} less than this."
+IN_DISHES = "in dishes, steps and pots"
 DRINKS = "{names} {water}"
 DRINKING = "To drink each day, drinks that are dishes included: {each}."
 WATER_MARGIN = "Water: {share} more than was worked out."
@@ -80,23 +37,15 @@ FUEL_HEADING = "{fuel}, for {stoves}"
 FUEL_MARGIN_ROW = "margin"
 TREATING = "{weight} of it to boil water safe"
 MELTING = "{weight} of it to melt snow"
-IN_HAND = "part-used: {weights}"
-NEW = "new: {weights}"
-WHOLE = "{count}\u00a0×\u00a0{weight}"
 POURED = "at least {weight}"
 
-TUB = "T"
-"""What the mark of a tub begins with."""
 FOR_THE_WHOLE_TRIP = "For the whole trip"
-FOR = "for {names}"
 PART = "{name} {weight}"
 BOUGHT = "Bought at {place}."
 IN_ALL = "{count} packs, {weight}"
 BUY_ON_THE_WAY = "bought on the way"
 FOR_MIXES = "mixes"
 STILL_TO_GET = "still to be got"
-NO_DAY = "no day"
-USE_BY = "use by {day}"
 KIT_COUNT = "{count}\u00a0×"
 RUBBISH = "To carry out: {what}."
 EMPTY_PACKS = ("{count} empty pack", "{count} empty packs")

@@ -16,8 +16,8 @@ from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
 from packlarder.sheets.trip_dish import at_its_stop, bought_besides, check_meal, is_tub, moments
 from packlarder.sheets.trip_lists import pack_called
-from packlarder.sheets.trip_names import clock, day_called, short_date
-from packlarder.sheets.trip_opening import bought_told, meal_day, portions_told
+from packlarder.sheets.trip_names import clock, day_called, portions_called, short_date
+from packlarder.sheets.trip_opening import bought_told, meal_day
 from packlarder.sheets.words import lowered
 
 
@@ -73,7 +73,7 @@ class _MealSetter(PackSetter):
     def framed(self, label: TripPackLabel, pack: PlannedPack) -> TripPackLabel:
         """Add day and meal, portions, and who carries it; what is bought on the way is not in it yet."""
         known = self.packs.get(pack.number)
-        portions = portions_told(self.meal.portions)
+        portions = portions_called(self.meal.portions)
         return replace(
             label if known is None else self._from_home(label, known),
             servings=trip_words.LABEL_PORTIONS.format(portions=portions),

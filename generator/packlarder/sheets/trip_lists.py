@@ -6,7 +6,6 @@ from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
 from packlarder.reckon.trip.stores import Fill
 from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets import words
-from packlarder.sheets.dish import day as printed_day
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
 from packlarder.sheets.trip_dish import clock_of, is_tub
@@ -21,7 +20,7 @@ from packlarder.sheets.trip_field_sheet import (
     PackDay,
     PackLine,
 )
-from packlarder.sheets.trip_names import clock, day_called, short_date, stop_called
+from packlarder.sheets.trip_names import FOR, ON_THE_MOVE, clock, day_called, short_date, stop_called, use_by
 from packlarder.sheets.words import lowered, opened
 
 
@@ -48,7 +47,7 @@ def _lines(trip: TripSums, day: int, ids: dict[int, str]) -> Iterator[MenuLine]:
         if pack.meal is None and pack.day == day and not is_tub(pack):
             holds = opened(words.COMMA.join(lowered(item.called) for item in pack.items))
             dish = trip_words.MOVE_PACK.format(holds=holds, mark=pack.mark)
-            yield MenuLine(number="", meal=trip_words.ON_THE_MOVE, dish=dish, opening="", begins="", eaten="", who="")
+            yield MenuLine(number="", meal=ON_THE_MOVE, dish=dish, opening="", begins="", eaten="", who="")
 
 
 def _line(trip: TripSums, meal: TripMeal, opening: str) -> MenuLine:
@@ -61,7 +60,7 @@ def _line(trip: TripSums, meal: TripMeal, opening: str) -> MenuLine:
         opening=opening,
         begins="" if known is None else clock(known.start_at, meal.on),
         eaten=clock(meal.eat_at if known is None else known.eat_at, meal.on),
-        who="" if everybody else trip_words.FOR.format(names=words.COMMA.join(meal.eaters)),
+        who="" if everybody else FOR.format(names=words.COMMA.join(meal.eaters)),
     )
 
 
@@ -106,7 +105,7 @@ def pack_called(pack: TripPack) -> str:
     if is_tub(pack):
         name = pack.items[0].component.model.name
         return words.FROM.format(name=name, where=pack.called) if pack.called else name
-    return pack.called or opened(trip_words.ON_THE_MOVE)
+    return pack.called or opened(ON_THE_MOVE)
 
 
 def _holds(pack: TripPack, system: System) -> str:
@@ -149,15 +148,13 @@ def _into(fill: Fill, system: System) -> Iterator[Amount]:
     """Give what goes into which pack; what is left of it is for mixes that are made for the trip."""
     for mark, grams in fill.into:
         yield Amount(label=mark, figure=weight(grams, system))
-    left_g = round(fill.need_g - sum(grams for _, grams in fill.into), 1)
-    if left_g > 0:
-        yield Amount(label=trip_words.FOR_MIXES, figure=weight(left_g, system))
+    if fill.for_mixes_g:
+        yield Amount(label=trip_words.FOR_MIXES, figure=weight(fill.for_mixes_g, system))
 
 
 def _jars(fill: Fill, system: System) -> Iterator[JarLine]:
     for drawn in fill.drawn:
-        day = trip_words.NO_DAY if drawn.use_by is None else trip_words.USE_BY.format(day=printed_day(drawn.use_by))
-        yield JarLine(mark=str(drawn.mark), weight=weight(drawn.grams, system), use_by=day)
+        yield JarLine(mark=str(drawn.mark), weight=weight(drawn.grams, system), use_by=use_by(drawn.use_by))
     others = (
         (trip_words.BUY_ON_THE_WAY, fill.bought_on_the_way_g),
         (trip_words.STILL_TO_GET, fill.short_g),

@@ -1,7 +1,7 @@
 """What a trip burns, carries and eats: fuel by stop, load by day, what each person gets, kit and rubbish."""
 
-from collections import Counter
 from collections.abc import Iterator, Sequence
+from functools import partial
 from statistics import fmean
 
 from packlarder.figures.trips import DAY_ENERGY, DAY_FOOD, DayRange
@@ -11,7 +11,7 @@ from packlarder.reckon.trip.records import TripSums
 from packlarder.sheets import trip_names as names
 from packlarder.sheets import trip_words as words
 from packlarder.sheets.facts import Fact
-from packlarder.sheets.printed import Printed
+from packlarder.sheets.printed import Printed, System
 from packlarder.sheets.trip_figures import bulk, energy, heavy, scales, weight, within
 from packlarder.sheets.trip_journey_sheet import DayRow, FedRow, FedTable, FuelSheet, KitRow, StopFuelRow
 from packlarder.sheets.trip_menu import date_of, named
@@ -37,7 +37,7 @@ def _fuel(trip: TripSums, fuel: Fuel) -> FuelSheet:
         stoves=named(fuel.stoves),
         stops=tuple(
             StopFuelRow(
-                place=words.RESERVE if one.stop is None else names.stop_called(trip, one.stop),
+                place=names.SPARE_DAY if one.stop is None else names.stop_called(trip, one.stop),
                 cooking=weight(one.cooking_g),
                 treating=weight(one.treating_g),
                 melting=weight(one.melting_g),
@@ -52,11 +52,13 @@ def _fuel(trip: TripSums, fuel: Fuel) -> FuelSheet:
 
 
 def _taken(fuel: Fuel) -> Iterator[Printed]:
-    """Name the cartridges that come along: those in use one by one, then new ones by their size."""
-    for grams in fuel.in_hand_g:
-        yield within(words.PART_USED, scales(grams))
-    for grams, count in sorted(Counter(fuel.new_g).items()):
-        yield within(words.NEW_ONE if count == 1 else words.NEW.format(count=count, figure="{figure}"), scales(grams))
+    """Name the cartridges that come along, in both systems."""
+    metric, us = (names.cartridges(fuel, partial(_on_scales, system)) for system in (System.METRIC, System.US))
+    return (Printed((one,), (other,)) for one, other in zip(metric, us, strict=True))
+
+
+def _on_scales(system: System, grams: float) -> str:
+    return scales(grams).text(system, 0)
 
 
 def day_rows(trip: TripSums) -> tuple[DayRow, ...]:

@@ -66,7 +66,7 @@ def _meal(trip: TripSums, meal: TripMeal, clock: MealClock | None, household: Ho
         dish=Link(kind="dish", id=meal.dish, name=meal.plan.model.name),
         raw=tuple(raw),
         for_whom=_for_whom(trip, meal),
-        portions=_portions(meal.portions),
+        portions=names.portions_called(meal.portions),
         eat_at=names.clock(meal.eat_at, meal.on),
         start_at="" if clock is None else names.clock(clock.start_at, meal.on),
         minutes=to_the_minute(meal.sums.clock.minutes),
@@ -75,7 +75,7 @@ def _meal(trip: TripSums, meal: TripMeal, clock: MealClock | None, household: Ho
         soaks=() if clock is None else tuple(_soaks(meal, clock, household)),
         cooked_on=_cooked_on(meal),
         waits=() if clock is None else tuple(_waits(trip, meal, clock)),
-        instead=tuple(_instead(meal)),
+        instead=tuple(names.stand_ins(meal)),
     )
 
 
@@ -92,12 +92,6 @@ def _for_whom(trip: TripSums, meal: TripMeal) -> str:
 def named(people: Sequence[str]) -> str:
     """List names as words are listed."""
     return "".join(str(run) for run in joined([(name,) for name in people]))
-
-
-def _portions(portions: float) -> str:
-    if portions == 1:
-        return words.PORTION_ONE
-    return words.PORTIONS.format(count=names.portions_called(portions))
 
 
 def _cooked_on(meal: TripMeal) -> str:
@@ -120,14 +114,7 @@ def _soaks(meal: TripMeal, clock: MealClock, household: Household) -> Iterator[S
 def _waits(trip: TripSums, meal: TripMeal, clock: MealClock) -> Iterator[str]:
     """Say what has the flame before, and how long the dish stands ready."""
     if clock.after is not None:
-        yield words.AFTER.format(dish=lowered(trip.by_number[clock.after].plan.model.name))
+        yield names.AFTER.format(dish=lowered(trip.by_number[clock.after].plan.model.name))
     if clock.waits_min:
         ready = names.clock(clock.ready_at, meal.on)
         yield words.STANDS_READY.format(clock=ready, minutes=to_the_minute(clock.waits_min))
-
-
-def _instead(meal: TripMeal) -> Iterator[str]:
-    for index, component in sorted(meal.instead.items()):
-        part = meal.plan.parts[index].called
-        if part != component.model.name:
-            yield words.INSTEAD.format(instead=component.model.name, part=lowered(part))

@@ -26,8 +26,18 @@ from packlarder.sheets.trip_dish import (
     opening_id,
     tub_of,
 )
-from packlarder.sheets.trip_names import WEEKDAYS, clock, day_called, portions_called, short_date, stop_called
-from packlarder.sheets.words import lowered, opened
+from packlarder.sheets.trip_names import (
+    AFTER,
+    WEEKDAYS,
+    clock,
+    day_called,
+    portions_called,
+    portions_counted,
+    short_date,
+    stand_ins,
+    stop_called,
+)
+from packlarder.sheets.words import ended, lowered, opened
 
 
 def trip_opening(group: Sequence[TripMeal], trip: TripSums, household: Household, system: System) -> FieldOpening:
@@ -41,20 +51,14 @@ def meal_day(meal: TripMeal, trip: TripSums) -> str:
     return day if meal.spare else trip_words.DAY_AND_DATE.format(day=day, date=short_date(meal.on))
 
 
-def portions_told(portions: float) -> str:
-    """Say for how many portions: `3.8 portions`."""
-    phrase = trip_words.PORTION if portions == 1 else trip_words.PORTIONS
-    return phrase.format(count=portions_called(portions))
-
-
 def eaters_told(meal: TripMeal, trip: TripSums) -> str:
     """Say how many portions there are, and for whom, with the share of those who eat more or less than one."""
     shares = {one.name: one.portion for one in trip.eaters}
     names = [
-        name if shares[name] == 1 else trip_words.SHARE.format(name=name, share=portions_called(shares[name]))
+        name if shares[name] == 1 else trip_words.SHARE.format(name=name, share=portions_counted(shares[name]))
         for name in meal.eaters
     ]
-    return trip_words.EATERS.format(portions=portions_told(meal.portions), names=words.COMMA.join(names))
+    return trip_words.EATERS.format(portions=portions_called(meal.portions), names=words.COMMA.join(names))
 
 
 def bought_told(pack: TripPack, trip: TripSums) -> str:
@@ -91,7 +95,7 @@ class _Opener:
             for_whom=eaters_told(self.first, self.trip),
             meals=tuple(self._meal(meal, known, soaking) for meal, known in zip(self.group, self.clocks, strict=True)),
             soaks=tuple(trip_words.WATER_ON.format(what=self._wetted(step)) for step in soaking),
-            notes=tuple(self._stand_ins()),
+            notes=tuple(ended(told) for told in stand_ins(self.first)),
         )
 
     def _heading(self) -> str:
@@ -110,7 +114,7 @@ class _Opener:
             soaks=tuple(soaks.get(step.index, "") for step in soaking),
             ready=clock(known.ready_at, meal.on) if known is not None and known.waits_min > 0 else "",
             eaten=clock(meal.eat_at if known is None else known.eat_at, meal.on),
-            note="" if after is None else trip_words.AFTER.format(dish=lowered(after.plan.model.name)),
+            note="" if after is None else ended(opened(AFTER.format(dish=lowered(after.plan.model.name)))),
         )
 
     def _weekday(self, meal: TripMeal) -> str:
@@ -191,12 +195,6 @@ class _Opener:
             air=degrees(there.air_c),
             water=degrees(there.water_c),
         )
-
-    def _stand_ins(self) -> Iterator[str]:
-        for index, component in self.first.instead.items():
-            part = self.first.plan.model.parts[index].name
-            if component.model.name.casefold() != part.casefold():
-                yield trip_words.STANDS_IN.format(other=component.model.name, part=lowered(part))
 
 
 def _names(pack: TripPack) -> str:

@@ -6,8 +6,6 @@ from collections.abc import Iterator
 from packlarder.reckon.trip.records import TripItem, TripPack, TripSums
 from packlarder.reckon.trip.stores import Fill
 from packlarder.sheets import trip_names as names
-from packlarder.sheets import trip_words as words
-from packlarder.sheets.dish import day
 from packlarder.sheets.trip_figures import weight, weights
 from packlarder.sheets.trip_menu import component_link, date_of
 from packlarder.sheets.trip_sheet import BearerRow, PackDay, PackedItem, TripPackRow
@@ -88,7 +86,7 @@ def _fill(fill: Fill) -> FillRow:
                 mark=str(one.mark),
                 run=one.mark.run,
                 weight=figure,
-                use_by=words.NO_DAY if one.use_by is None else words.USE_BY.format(day=day(one.use_by)),
+                use_by=names.use_by(one.use_by),
             )
             for one, figure in zip(fill.drawn, jars, strict=True)
         ),

@@ -8,11 +8,12 @@ from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.trip.records import TripSums
 from packlarder.reckon.trip.stores import DryingLoad, OnTrays, Shortfall, Source, Task
 from packlarder.sheets import trip_names as names
-from packlarder.sheets import trip_words as words
+from packlarder.sheets import words
 from packlarder.sheets.dish import day
 from packlarder.sheets.trip_figures import NO_FIGURE, scales, weight
 from packlarder.sheets.trip_menu import component_link
 from packlarder.sheets.trip_stores_sheet import LoadRow, PlanDay, ShortGroup, ShortRow, TaskItem, TaskRow, TrayRow
+from packlarder.sheets.words import opened
 
 
 def short_groups(trip: TripSums) -> tuple[ShortGroup, ...]:
@@ -20,7 +21,7 @@ def short_groups(trip: TripSums) -> tuple[ShortGroup, ...]:
     lacking = trip.stores.shortfalls
     return tuple(
         ShortGroup(
-            how=words.SOURCES[source.value],
+            how=opened(names.SOURCES[source]),
             rows=tuple(_short(one) for one in lacking if one.source is source),
             plain=source is Source.BUY,
         )
@@ -39,15 +40,10 @@ def _short(one: Shortfall) -> ShortRow:
         fresh=scales(one.fresh_g),
         bought=NO_FIGURE if one.bought_g == one.short_g else scales(one.bought_g),
         bought_as=one.bought_as,
-        trays="" if one.trays is None else trays_called(one.trays),
+        trays="" if one.trays is None else names.trays_called(one.trays),
         loads=words.COMMA.join(map(str, one.loads)),
         start_by="" if one.start_by is None else day(one.start_by),
     )
-
-
-def trays_called(count: int) -> str:
-    """Print a number of trays."""
-    return words.TRAY if count == 1 else words.TRAYS.format(count=count)
 
 
 def load_rows(trip: TripSums) -> tuple[LoadRow, ...]:
@@ -60,8 +56,8 @@ def _load(load: DryingLoad) -> LoadRow:
         number=load.number,
         dryer=load.dryer,
         trays=tuple(map(_trays, load.on_the_trays)),
-        starts=_moment(load.starts),
-        ends=_moment(load.ends),
+        starts=names.moment(load.starts),
+        ends=names.moment(load.ends),
     )
 
 
@@ -69,21 +65,16 @@ def _trays(one: OnTrays) -> TrayRow:
     return TrayRow(
         component=component_link(one.component.id, one.component.model.name),
         raw=one.component.raw,
-        trays=trays_called(one.trays),
+        trays=names.trays_called(one.trays),
         fresh=scales(one.fresh_g),
         dry=scales(one.dry_g),
     )
 
 
-def _moment(at: datetime) -> str:
-    """Print a day and a time of it."""
-    return words.MOMENT.format(day=names.short_date(at.date()), clock=names.clock(at, at.date()))
-
-
 def plan_days(trip: TripSums) -> tuple[PlanDay, ...]:
     """Set what is to be done before a trip, by the day on which it begins, in the order of time."""
     return tuple(
-        PlanDay(on=words.NOW if overdue else _dated(on, trip.model.starts), tasks=tuple(_together(of_day)))
+        PlanDay(on=opened(names.NOW) if overdue else _dated(on, trip.model.starts), tasks=tuple(_together(of_day)))
         for (overdue, on), of_day in groupby(sorted(trip.stores.tasks, key=_rank), key=_day)
     )
 
@@ -115,25 +106,13 @@ def _row(tasks: Sequence[Task]) -> TaskRow:
     together = None if each else sum(task.grams or 0.0 for task in tasks)
     return TaskRow(
         clock="" if first.whole_day else names.clock(first.starts, first.starts.date()),
-        until=_until(first),
-        kind=words.TASKS[first.kind.value],
+        until=names.lasting(first),
+        kind=opened(names.TASKS[first.kind]),
         items=tuple(_item(one, task.grams if each else None) for task in tasks for one in task.components),
         weight=scales(together),
-        load=words.LOAD.format(number=first.load) if first.load else "",
+        load=names.LOAD.format(number=first.load) if first.load else "",
     )
 
 
 def _item(one: ComponentSums, grams: float | None) -> TaskItem:
     return TaskItem(component=component_link(one.id, one.model.name), raw=one.raw, weight=scales(grams))
-
-
-def _until(task: Task) -> str:
-    """Say until when a task lasts, where that is another moment than its start."""
-    if task.whole_day:
-        last = task.ends.date()
-        return "" if last <= task.starts.date() else words.UNTIL.format(end=names.short_date(last))
-    if task.ends <= task.starts:
-        return ""
-    if task.ends.date() == task.starts.date():
-        return words.UNTIL.format(end=names.clock(task.ends, task.ends.date()))
-    return words.UNTIL.format(end=_moment(task.ends))

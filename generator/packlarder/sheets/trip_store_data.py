@@ -2,9 +2,10 @@
 
 from datetime import date, datetime
 
+from packlarder.measure import as_typed
 from packlarder.reckon.trip.records import TripItem, TripPack, TripSums
 from packlarder.reckon.trip.stores import DryingLoad, Fill, OnTrays, Shortfall, Task
-from packlarder.sheets.data_figures import number, spoken
+from packlarder.sheets.data_figures import number
 from packlarder.sheets.trip_names import stop_called
 from packlarder.sheets.trip_store_records import (
     DrawnData,
@@ -42,7 +43,7 @@ def pack_data(trip: TripSums, pack: TripPack) -> PackData:
     """Give a pack with what is in it."""
     return PackData(
         mark=pack.mark,
-        called=spoken(pack.called),
+        called=as_typed(pack.called),
         meal=pack.meal,
         day=pack.day,
         date=pack.on.isoformat(),
@@ -95,7 +96,7 @@ def shortfall_data(short: Shortfall) -> ShortfallData:
         for_mixes_g=grams(short.for_mixes_g),
         fresh_g=known_grams(short.fresh_g),
         bought_g=known_grams(short.bought_g),
-        bought_as=spoken(short.bought_as) or None,
+        bought_as=as_typed(short.bought_as) or None,
         trays=short.trays,
         loads=list(short.loads),
         start_by=_day(short.start_by),

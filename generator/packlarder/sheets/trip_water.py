@@ -7,16 +7,15 @@ from packlarder.book.household import Household
 from packlarder.book.stop import WaterTreatment
 from packlarder.book.trip import WaterContainer
 from packlarder.measure import written
-from packlarder.measure.units import FLUID_OUNCE
 from packlarder.reckon.kitchen import share_out
 from packlarder.reckon.trip.journey import Leg, LegWater, StopWater
 from packlarder.reckon.trip.records import TripMeal, TripSums
 from packlarder.sheets import trip_names as names
-from packlarder.sheets import trip_words as words
+from packlarder.sheets import trip_water_words as water_words
+from packlarder.sheets import trip_words, words
 from packlarder.sheets.dish_series import DishSeries
-from packlarder.sheets.ounces import OUNCE_ML
-from packlarder.sheets.printed import Line, Printed, Run, System
-from packlarder.sheets.series import to_the_minute
+from packlarder.sheets.ounces import OUNCE_ML, in_whole_ounces
+from packlarder.sheets.printed import Line, Printed, System
 from packlarder.sheets.trip_figures import NO_FIGURE, water
 from packlarder.sheets.trip_journey_sheet import Containers, LegRow, StopWaterRow, WaterPiece
 from packlarder.sheets.water_rows import IN_LITRES_ML, LITRE_STEP_ML
@@ -69,30 +68,18 @@ def _leg(trip: TripSums, leg: Leg, household: Household, *, heaviest: bool) -> L
     pieces = _pieces(leg.water, leg_ounces(trip, leg, household))
     return LegRow(
         title=opened(names.leg_called(trip, leg)),
-        days=_days(trip, leg),
-        fills=_filled(trip, leg),
+        days=names.days_called(trip, leg),
+        fills=water_words.filled(trip, leg),
         heaviest=heaviest,
         pieces=pieces,
         total=total,
         treated=_leg_treated(leg, total),
-        other=_other(leg),
+        other=_other(trip, leg),
         short=_short(leg),
         known=leg.short_ml is not None,
         says=_says(total, pieces),
         ml=leg.carry_ml,
     )
-
-
-def _days(trip: TripSums, leg: Leg) -> str:
-    first, last = (names.day_called(trip, day) for day in (leg.first_day, leg.last_day))
-    return first if first == last else words.DATES.format(first=first, last=last.lower())
-
-
-def _filled(trip: TripSums, leg: Leg) -> str:
-    if leg.from_stop is None:
-        return words.FILLED_AT_HOME
-    fills = "" if leg.fills is None else words.FILLS[leg.fills.value]
-    return words.FILLED.format(place=names.stop_called(trip, leg.from_stop), fills=fills)
 
 
 def _pieces(legs: LegWater, ounces: int) -> tuple[WaterPiece, ...]:
@@ -102,12 +89,12 @@ def _pieces(legs: LegWater, ounces: int) -> tuple[WaterPiece, ...]:
     return tuple(
         WaterPiece(
             key=key,
-            kind=words.KINDS[key],
-            label=words.WATERS[key],
+            kind=trip_words.KINDS[key],
+            label=water_words.PIECES[key],
             figure=water(metric[key], us[key]),
             ml=getattr(legs, key),
         )
-        for key in words.WATERS
+        for key in water_words.PIECES
         if metric[key] or us[key]
     )
 
@@ -133,43 +120,40 @@ def _in_ounces(pieces: LegWater, ounces: int) -> tuple[int, ...]:
 def _leg_treated(leg: Leg, total: Printed) -> Line:
     if not leg.treated_ml or leg.treated_by is None:
         return ()
-    return _treated(total if leg.treated_ml == leg.carry_ml else up(leg.treated_ml), leg.treated_by, leg.wait_min)
+    water_there = total if leg.treated_ml == leg.carry_ml else up(leg.treated_ml)
+    return _treated(water_there, leg.treated_by, leg.wait_min)
 
 
 def _treated(water_there: Printed, by: WaterTreatment, wait_min: int) -> Line:
     """Say what must be made fit to drink and how."""
-    phrase = words.TREAT_AND_WAIT if wait_min else words.TREAT
-    if by is WaterTreatment.BOILING:
-        phrase = words.BOIL_FOR
-    runs: dict[str, Run | Line] = {
-        "water": water_there,
-        "way": words.TREATMENTS[by.value],
-        "minutes": to_the_minute(wait_min),
-    }
-    return set_line(phrase, runs)
+    return set_line(water_words.TREATED, {"water": water_there, "way": water_words.way(by, wait_min)})
 
 
-def _other(leg: Leg) -> Line:
-    return set_line(words.FROM_OTHER, {"water": up(leg.from_other_ml)}) if leg.from_other_ml else ()
+def _other(trip: TripSums, leg: Leg) -> Line:
+    if not leg.from_other_ml:
+        return ()
+    return set_line(
+        water_words.FROM_OTHER, {"water": up(leg.from_other_ml), "where": water_words.other_water(trip, leg)}
+    )
 
 
 def _short(leg: Leg) -> Line:
-    return set_line(words.LACKS, {"water": up(leg.short_ml)}) if leg.short_ml else ()
+    return set_line(water_words.LACKS, {"water": up(leg.short_ml)}) if leg.short_ml else ()
 
 
 def up(millilitres: float) -> Printed:
     """Print a water that stands by itself, in fluid ounces rounded up."""
-    return water(millilitres, math.ceil(millilitres / FLUID_OUNCE.size - _ALMOST))
+    return water(millilitres, in_whole_ounces(millilitres))
 
 
 def _says(total: Printed, pieces: Sequence[WaterPiece]) -> Printed:
     """Say in words what the picture of a leg shows, in both systems."""
-    drawn = {kind: sum(piece.ml for piece in pieces if piece.kind == kind) for kind in words.DRAWN}
-    told = [(words.DRAWN[kind], up(millilitres)) for kind, millilitres in drawn.items() if millilitres]
+    drawn = {kind: sum(piece.ml for piece in pieces if piece.kind == kind) for kind in trip_words.DRAWN}
+    told = [(trip_words.DRAWN[kind], up(millilitres)) for kind, millilitres in drawn.items() if millilitres]
 
     def say(system: System) -> str:
-        each = [words.LEG_PIECE.format(figure=figure.text(system, 0), kind=kind) for kind, figure in told]
-        return words.LEG_SAYS.format(total=total.text(system, 0), pieces=words.COMMA.join(each))
+        each = [trip_words.LEG_PIECE.format(figure=figure.text(system, 0), kind=kind) for kind, figure in told]
+        return trip_words.LEG_SAYS.format(total=total.text(system, 0), pieces=words.COMMA.join(each))
 
     return Printed((say(System.METRIC),), (say(System.US),))
 
@@ -180,7 +164,8 @@ def stop_water_rows(trip: TripSums) -> tuple[StopWaterRow, ...]:
 
 
 def _stop(trip: TripSums, stop: StopWater) -> StopWaterRow:
-    used, treated_by = stop.meals, trip.stops[stop.stop].model.treatment
+    used, by = stop.meals, trip.stops[stop.stop].model.treatment
+    where = "" if stop.from_other is None else trip_words.FROM.format(where=water_words.OTHERS[stop.from_other])
     return StopWaterRow(
         place=names.stop_called(trip, stop.stop),
         dishes=up(sum(getattr(used, key) for key in OF_DISHES)),
@@ -188,23 +173,23 @@ def _stop(trip: TripSums, stop: StopWater) -> StopWaterRow:
         washing=up(used.washing_ml),
         on_the_spot=stop.on_the_spot,
         other=up(stop.from_other_ml) if stop.from_other_ml else NO_FIGURE,
-        other_from="" if stop.from_other is None else words.OTHERS[stop.from_other.value],
-        treated=_treated(up(stop.treated_ml), treated_by, stop.wait_min) if stop.treated_ml and treated_by else (),
+        other_from=where,
+        treated=_treated(up(stop.treated_ml), by, stop.wait_min) if stop.treated_ml and by is not None else (),
     )
 
 
 def containers_of(trip: TripSums) -> Containers:
-    """Set what water is carried in; what all of it holds is rounded down in fluid ounces."""
+    """Set what water is carried in; what all of it holds is rounded down."""
     carried = trip.model.water_containers
     holds_ml = sum(one.in_all_ml for one in carried.values())
     return Containers(
         each=tuple(_each(carried)),
-        hold=water(round(holds_ml), math.floor(holds_ml / OUNCE_ML + _ALMOST)) if carried else None,
+        hold=water(math.floor(holds_ml + _ALMOST), math.floor(holds_ml / OUNCE_ML + _ALMOST)) if carried else None,
         ml=holds_ml,
     )
 
 
 def _each(carried: Mapping[str, WaterContainer]) -> Iterator[str]:
     for name, one in carried.items():
-        phrase = words.CONTAINER if one.count > 1 else words.CONTAINER_ONE
+        phrase = trip_words.CONTAINER if one.count > 1 else trip_words.CONTAINER_ONE
         yield phrase.format(count=one.count, name=name, holds=written(one.holds))

@@ -6,48 +6,60 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from packlarder.book.book import Book, spoken
+from packlarder.book.household import Household
 from packlarder.book.trip import Stands, Trip
 from packlarder.lazily import Kept
-from packlarder.safety.whole import CheckedBook, CheckedTrip
+from packlarder.reckon.trip.records import TripSums
+from packlarder.safety.whole import CheckedBook
+from packlarder.sheets.book_sheet import BookTrips
 from packlarder.sheets.facts import Link
+from packlarder.sheets.label_sheet import LabelSet
 from packlarder.sheets.trip import dates, strip_of, trip_sheet
+from packlarder.sheets.trip_data import trip_data
+from packlarder.sheets.trip_field import trip_book
 from packlarder.sheets.trip_figures import weight
+from packlarder.sheets.trip_labels import trip_labels
 from packlarder.sheets.trip_menu import named
-from packlarder.sheets.trip_sheet import TripEntry, TripIndex, TripSheet
+from packlarder.sheets.trip_sheet import TripEntry, TripIndex
 from packlarder.sheets.trip_stores_sheet import Reserved
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TrippedBook:
-    """What is published of a book's trips, as `BookSheet` has it.
+class TripsTaking:
+    """What trips take of dishes and components, by id, for the pages of those.
 
-    `eaten_on` are the planned trips of each dish, `reserved` what planned trips take of each component, and
-    `reserved_g` all of it, all by id. In a process that has no sums of trips, sheets and what is reserved are empty;
-    the list and `eaten_on`, which pages of dishes show, are made of the files alone and are the same in each.
+    `eaten_on` are the planned trips of each dish, made of the files alone, so that it is the same in each process;
+    `reserved` is what planned trips take of each component, and `reserved_g` all of it, empty in a process that has no
+    sums of trips.
     """
 
-    index: TripIndex | None
-    sheets: Mapping[str, TripSheet]
     eaten_on: Mapping[str, tuple[Link, ...]]
     reserved: Mapping[str, tuple[Reserved, ...]]
     reserved_g: Mapping[str, float]
 
 
-def tripped_book(checked: CheckedBook, on: date) -> TrippedBook:
-    """Build the sheets of a book's trips for a day."""
-    book = checked.book
+def trips_taking(checked: CheckedBook) -> TripsTaking:
+    """Tell of each dish and component what trips take of it."""
     reserved, reserved_g = _reserved(checked)
-    return TrippedBook(
-        index=_index(checked, on) if book.trips else None,
-        sheets=Kept(checked.trips, lambda id: _sheet(book, checked.trips[id])),
-        eaten_on=_eaten_on(book),
-        reserved=reserved,
-        reserved_g=reserved_g,
+    return TripsTaking(eaten_on=_eaten_on(checked.book), reserved=reserved, reserved_g=reserved_g)
+
+
+def book_trips(checked: CheckedBook, *, edition: str, on: date) -> BookTrips:
+    """Build what is published of a book's trips, for a day."""
+    household, trips = checked.book.household, checked.trips
+    planned = tuple(id for id, trip in trips.items() if not trip.sums.gone)
+    day = on.isoformat()
+    return BookTrips(
+        index=_index(checked, on),
+        sheets=Kept(trips, lambda id: trip_sheet(trips[id].sums, trips[id].findings, household)),
+        data=Kept(planned, lambda id: trip_data(trips[id].sums, trips[id].findings, edition=edition, day=day)),
+        booklets=Kept(planned, lambda id: trip_book(trips[id], household, edition=edition, on=on)),
+        labels=Kept(planned, lambda id: _labels(trips[id].sums, household, edition)),
     )
 
 
-def _sheet(book: Book, trip: CheckedTrip) -> TripSheet:
-    return trip_sheet(trip.sums, trip.findings, book.household)
+def _labels(trip: TripSums, household: Household, edition: str) -> LabelSet:
+    return trip_labels(trip, household, edition=edition, title=trip.model.name)
 
 
 def trip_link(id: str, trip: Trip) -> Link:

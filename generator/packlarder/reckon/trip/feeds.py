@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from packlarder.figures import trips
 from packlarder.figures.trips import DayRange
+from packlarder.figures.units import SALT_PER_SODIUM
 from packlarder.reckon.records import Nutrients
 from packlarder.reckon.trip.journey import Fed
 from packlarder.reckon.trip.records import Eater, MoveRation, PlannedTrip, TripMeal
@@ -79,7 +80,7 @@ def _fed_on(planned: PlannedTrip, eater: Eater, day: int) -> Fed:
         day=day,
         energy_kcal=_total(shares, "energy_kcal"),
         protein_g=_total(shares, "protein_g"),
-        salt_g=_total(shares, "sodium_mg") * trips.SALT_PER_SODIUM.value / 1000,
+        salt_g=_total(shares, "sodium_mg") * SALT_PER_SODIUM.value / 1000,
         food_g=sum(share.food_g for share in shares),
         complete=all(share.complete for share in shares),
     )

@@ -4,11 +4,11 @@ from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 
 from packlarder.book.book import DISHES_FOLDER, Book, spoken
+from packlarder.book.meant import did_you_mean
 from packlarder.book.stop import Fills, Stop, WaterTreatment
 from packlarder.book.trip import Trip
 from packlarder.faults import Fault, Place, Severity, Spot
 from packlarder.reckon.batch_slips import unknown_component
-from packlarder.reckon.meant import did_you_mean
 
 
 def unknown_dish(book: Book, name: str, place: Place) -> list[Fault]:
