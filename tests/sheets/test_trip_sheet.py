@@ -38,7 +38,7 @@ def test_water_adds_up_leg_by_leg() -> None:
     """Pieces add up to what is carried, in millilitres and in ounces."""
     for leg in trip().legs:
         adds_up((piece.figure for piece in leg.pieces), leg.total)
-    assert [leg.total.metric[0] for leg in trip().legs] == ["17.09\u00a0L", "18.30\u00a0L", "32.61\u00a0L"]
+    assert [leg.total.metric[0] for leg in trip().legs] == ["17.09\u00a0L", "18.30\u00a0L", "32.62\u00a0L"]
 
 
 def test_ounces_are_enough_for_cups() -> None:
@@ -151,7 +151,7 @@ def test_a_leg_says_what_is_done_with_its_water() -> None:
     assert plain(lake.treated, System.METRIC, 0) == (
         "18.30\u00a0L must be made fit to drink: chlorine, and wait 30\u00a0min before anybody drinks it."
     )
-    assert plain(snow.treated, System.METRIC, 0) == "32.61\u00a0L must be made fit to drink: melt the snow."
+    assert plain(snow.treated, System.METRIC, 0) == "32.62\u00a0L must be made fit to drink: melt the snow."
     assert plain(snow.short, System.METRIC, 0) == "The containers lack 7.85\u00a0L."
     assert [leg.heaviest for leg in trip().legs] == [False, False, True]
 
