@@ -217,7 +217,7 @@ def test_kit_for_raw_food_and_for_a_cosy() -> None:
     warm = journey_of("{place: A, day: 1, meals: [supper: steep]}", dishes=dishes).kit
     assert warm["cosy"] == 1
     assert Kit.THERMOMETER not in warm
-    assert warm["pot"] == 1  # its water is heated in the dish's own pot
+    assert (warm["pan"], "pot" in warm) == (1, False)  # its water gets hot in the smallest pot along
 
 
 def test_a_sachet_bag() -> None:

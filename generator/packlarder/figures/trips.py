@@ -108,3 +108,10 @@ LIGHTERS = Figure(
     source="one gets wet; our choice",
     standing=Standing.COMMON_PRACTICE,
 )
+WATER_FILL = Figure(
+    name="how full a pot is made of water that is only brought to the boil",
+    value=0.9,
+    unit="of what it holds to the brim",
+    source="kitchen practice; our choice",
+    standing=Standing.COMMON_PRACTICE,
+)

@@ -75,14 +75,19 @@ def at_camp(
 
 def wants_stove(plan: DishPlan) -> bool:
     """Tell whether a dish wants the stove, for food or for hot water."""
-    return any(_hot(plan, step) for step in plan.steps)
+    return any(on_flame(step) or heats_water(plan, step) for step in plan.steps)
 
 
-def _hot(plan: DishPlan, step: PlannedStep) -> bool:
+def on_flame(step: PlannedStep) -> bool:
+    """Tell whether a step has its food on the stove, in a pot or pan."""
+    return step.verb is not None and VERBS[step.verb].on_stove and not step.heater
+
+
+def heats_water(plan: DishPlan, step: PlannedStep) -> bool:
+    """Tell whether a step pours hot water over food that is in no pot."""
     if step.verb is None or step.heater:
         return False
-    does = VERBS[step.verb]
-    return does.on_stove or (does.gives_water and bowl_warmth(plan, step) is not Warmth.COLD)
+    return VERBS[step.verb].gives_water and not VERBS[step.verb].on_stove and bowl_warmth(plan, step) is not Warmth.COLD
 
 
 def _stove(
@@ -120,13 +125,12 @@ def _in_a_pot(
     if instead in pots:
         return replace(step, pot=instead), None
     moved = replace(step, pot=next(iter(pots)))
-    on_flame = step.verb is not None and VERBS[step.verb].on_stove and not step.heater
-    if on_flame and _names_its_pot(plan, step):
+    if on_flame(step) and names_its_pot(plan, step):
         return moved, left_at_home("pot", step.pot, plan.model.name, pots, "pots", place)
     return moved, None
 
 
-def _names_its_pot(plan: DishPlan, step: PlannedStep) -> bool:
+def names_its_pot(plan: DishPlan, step: PlannedStep) -> bool:
     """Tell whether dish or step says which pot it wants; otherwise any will do."""
     written = plan.model.steps[step.index]
     return bool(plan.model.pot or (isinstance(written, Step) and written.pot))

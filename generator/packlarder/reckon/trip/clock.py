@@ -11,6 +11,7 @@ from packlarder.reckon.dish import ALMOST
 from packlarder.reckon.ledger import GIVES_WATER
 from packlarder.reckon.records import StepSums
 from packlarder.reckon.trip.flame_share import Burning, Turn, flame_minutes, turns
+from packlarder.reckon.trip.full_pots import with_full_pots
 from packlarder.reckon.trip.journey import MealClock, SoakStart, StepTime
 from packlarder.reckon.trip.records import PlannedTrip, TripMeal
 
@@ -18,7 +19,7 @@ from packlarder.reckon.trip.records import PlannedTrip, TripMeal
 def clocks(planned: PlannedTrip) -> tuple[MealClock, ...]:
     """Give the clock of every meal, in the order of meals."""
     found: list[MealClock] = []
-    for _, group in groupby(sorted(planned.meals, key=_sitting), key=_sitting):
+    for _, group in groupby(sorted(planned.meals, key=lambda meal: meal.sitting), key=lambda meal: meal.sitting):
         dishes = list(group)
         found += _served_together(dishes, turns([burning(dish) for dish in dishes], planned.model.burners))
     return tuple(sorted(found, key=lambda clock: clock.number))
@@ -56,16 +57,12 @@ def _moment(start_at: datetime, minutes: float) -> datetime:
     return start_at + timedelta(minutes=whole_minutes(minutes))
 
 
-def _sitting(meal: TripMeal) -> tuple[int, datetime]:
-    """Give what dishes share that are eaten together: where and when."""
-    return -1 if meal.stop is None else meal.stop, meal.eat_at
-
-
-def _served_together(dishes: Sequence[TripMeal], flame: Sequence[Turn]) -> list[MealClock]:
-    return [
+def _served_together(dishes: Sequence[TripMeal], flame: Sequence[Turn]) -> Sequence[MealClock]:
+    told = [
         _clock(dish, turn, None if turn.after is None else dishes[turn.after].number)
         for dish, turn in zip(dishes, flame, strict=True)
     ]
+    return with_full_pots(dishes, told)
 
 
 def _clock(meal: TripMeal, turn: Turn, after: int | None) -> MealClock:

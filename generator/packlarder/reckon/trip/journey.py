@@ -171,6 +171,8 @@ class MealClock:
     Where several dishes of one meal share the flame, they are cooked one after another: `ready_at` then lies before
     `eat_at`, and `waits_min` is how long it stands ready. `after` is the number of the dish that has the flame before.
     `flame_at` is when it first has the flame itself, None if it wants none. `steps` has the times of every step.
+    `pot_after` is the number of a dish of the sitting that has one of its pots before, and would stand there until it
+    is eaten: it must be put into bowls first. None where each has its own.
     """
 
     number: int
@@ -182,6 +184,7 @@ class MealClock:
     after: int | None
     flame_at: datetime | None = None
     steps: tuple[StepTime, ...] = ()
+    pot_after: int | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -9,10 +9,9 @@ from types import MappingProxyType
 from packlarder.book.household import Household
 from packlarder.book.stop import Fills, WaterTreatment
 from packlarder.figures.trips import LIGHTERS
-from packlarder.figures.verbs import VERBS
-from packlarder.reckon.records import DishPlan, PlannedStep
+from packlarder.reckon.records import DishPlan
 from packlarder.reckon.trip.burner import largest_pot
-from packlarder.reckon.trip.camp import wants_stove
+from packlarder.reckon.trip.camp import heats_water, on_flame, wants_stove
 from packlarder.reckon.trip.journey import Fuel, KitItem, Rubbish
 from packlarder.reckon.trip.records import PlannedTrip, TripMeal, TripPack
 from packlarder.reckon.trip.treating import is_boiled
@@ -121,15 +120,10 @@ def _pots(planned: PlannedTrip, household: Household) -> Iterator[KitItem]:
 
 
 def _pots_of(plan: DishPlan) -> Iterator[str]:
-    """Give the pots of steps on the flame, and the dish's own where water is only heated to be poured."""
-    on_flame = [step.pot for step in plan.steps if step.verb is not None and _on_flame(step)]
-    yield from on_flame
-    if not on_flame and wants_stove(plan):
-        yield plan.pot_name
-
-
-def _on_flame(step: PlannedStep) -> bool:
-    return step.verb is not None and VERBS[step.verb].on_stove and not step.heater
+    """Give the pots of food on the flame, and those in which water gets hot to be poured."""
+    for step in plan.steps:
+        if on_flame(step) or heats_water(plan, step):
+            yield step.pot
 
 
 def _heats_water(planned: PlannedTrip) -> bool:

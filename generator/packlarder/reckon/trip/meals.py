@@ -20,7 +20,9 @@ from packlarder.reckon.settled import Settled
 from packlarder.reckon.trip import slips
 from packlarder.reckon.trip.camp import at_camp, conditions_at, hardest, settled_at, wants_stove
 from packlarder.reckon.trip.menu import MenuLine, menu_of
+from packlarder.reckon.trip.pot_use import Cook
 from packlarder.reckon.trip.records import Eater, MoveRation, PlannedTrip, StopSums, TripMeal
+from packlarder.reckon.trip.sitting_pots import in_their_pots
 
 PlanOf = Callable[[str], DishPlan | None]
 """Gives the plan of a dish by its id; None for one that could not be planned, of which its own file tells."""
@@ -58,6 +60,7 @@ class _Planner:
         self.unread = False
         self.eaters = tuple(_eater(person, self.trip) for person in self.trip.people)
         self.stops = tuple(self._stop(index, stop) for index, stop in enumerate(self.trip.stops))
+        self._line_pots: dict[int, str] = {}
         self._settled: dict[tuple[object, ...], tuple[DishPlan, Settled] | None] = {}
 
     def planned(self) -> PlannedTrip:
@@ -67,7 +70,7 @@ class _Planner:
         menu = menu_of(self.trip, self.stops, self.place)
         self.faults += menu.faults
         rations = tuple(self._on_the_move(menu.last_day))
-        found = tuple(self._meals(menu.lines))
+        found = in_their_pots(tuple(self._meals(menu.lines)), self._line_pots, Cook(self.stops, self._fuel_margin))
         return PlannedTrip(
             id=self.id,
             model=self.trip,
@@ -115,6 +118,7 @@ class _Planner:
             meal = self._meal(number + 1, line)
             if meal is not None:
                 number += 1
+                self._line_pots[number] = line.detail.pot
                 yield meal
 
     def _meal(self, number: int, line: MenuLine) -> TripMeal | None:

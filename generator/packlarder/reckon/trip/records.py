@@ -52,6 +52,7 @@ class TripMeal:
     `number` counts all dishes of the trip from 1, in the order in which they are eaten; what is in reserve for a spare
     day comes last and has `stop` None. `eaters` are names, `portions` the sum of their appetites. `line` is where it is
     written. `instead[i]` is the component that stands in for part i. `settled` and `sums` are for its stop.
+    `water_pot` is a second pot, in which its water gets hot while its own holds food, "" where none is wanted or along.
     """
 
     number: int
@@ -68,6 +69,12 @@ class TripMeal:
     settled: Settled
     sums: DishSums
     instead: Mapping[int, ComponentSums]
+    water_pot: str = ""
+
+    @property
+    def sitting(self) -> tuple[int, datetime]:
+        """Give what dishes share that are eaten together: where, -1 for the spare day, and when."""
+        return -1 if self.stop is None else self.stop, self.eat_at
 
     @property
     def spare(self) -> bool:
