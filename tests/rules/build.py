@@ -11,6 +11,7 @@ A case is a YAML file with some of these keys:
     draws:       what was drawn from it: files of draws, one to an item; with `on` the larder is held against the rule
     on:          the day on which the larder is looked at
     trip:        a trip, called `trip`; name, start, people (Ann and Ben), stoves and pots are filled in; with it
+    earlier:     another trip of the same book, with the same filled in
     dishes:      its dishes by id; name, meal, servings and `tried` are filled in
     legs, clock, fed:  what the sums of its journey hand on, made by hand: see `tests/rules/journeys.py`
     says:        words that the finding must say (only in a case that fires)
@@ -57,12 +58,13 @@ from packlarder.safety import (
 from packlarder.safety.case import ComponentCase, DishCase
 from packlarder.safety.hit import Hit
 from packlarder.safety.store_case import LarderCase, RunCase
-from packlarder.safety.trip_case import TripCase
+from packlarder.safety.trip_case import TripCase, eaten_on
 from packlarder.safety.whole import CheckedBook, at_home, check_book
 
 HERE = Path(__file__).parent
 CASES = HERE / "cases"
 DISH, RUN, TRIP = "dish", "run", "trip"
+TRIPS = (TRIP, "earlier")
 STARTS = "2027-06-26"
 KNOWN_ON = date(2027, 3, 1)
 """So long before a trip that there is time to dry for it."""
@@ -96,7 +98,7 @@ class Case:
             return check_run(self.run, self.household)
         if self.trip is not None:
             assert self.book is not None
-            return check_trip(self.trip, self.household, at_home(self.book.dishes))
+            return check_trip(self.trip, self.household, at_home(self.book.dishes), self.eaten_before())
         assert self.plan is not None
         return check_dish(DishCase(self.plan, self.sums, self.household))
 
@@ -113,10 +115,14 @@ class Case:
             return list(rule.check(LarderCase(self.larder, self.household)))
         if isinstance(rule, TripRule):
             assert self.trip is not None, f"{rule.id} is about trips: the case must hold one"
-            return list(rule.check(TripCase(self.trip, self.household)))
+            return list(rule.check(TripCase(self.trip, self.household, self.eaten_before())))
         assert isinstance(rule, DishRule)
         assert self.plan is not None, f"{rule.id} is about dishes: the case must hold one"
         return list(rule.check(DishCase(self.plan, self.sums, self.household)))
+
+    def eaten_before(self) -> frozenset[str]:
+        """Give what was eaten on trips of the book that are gone."""
+        return frozenset() if self.book is None else eaten_on(one.sums for one in self.book.trips.values())
 
     def fired(self) -> set[str]:
         """Give the ids of the rules that apply."""
@@ -192,7 +198,7 @@ def _book(written: Tree) -> Book:
             "stoves": ["burner"],
             "pots": ["pot", "pan"],
         }
-        files[f"trips/{TRIP}.yaml"] = _bytes({**trip, **_mapping(written, "trip")})
+        files |= {f"trips/{id}.yaml": _bytes({**trip, **_mapping(written, id)}) for id in TRIPS if id in written}
         for id, one in _mapping(written, "dishes").items():
             assert isinstance(one, Mapping)
             made = {

@@ -84,14 +84,16 @@ def check_larder(larder: LarderSums, household: Household) -> tuple[Finding, ...
     return tuple(_finding(rule, hit) for rule in _OF_THE_LARDER for hit in rule.check(case))
 
 
-def check_trip(sums: TripSums, household: Household, at_home_of: AtHomeOf) -> tuple[Finding, ...]:
+def check_trip(
+    sums: TripSums, household: Household, at_home_of: AtHomeOf, eaten_before: frozenset[str] = frozenset()
+) -> tuple[Finding, ...]:
     """Hold a trip against the rules, and its meals against those about dishes; what lies behind is held against none.
 
-    Of its dishes only what is new beside their own pages is told.
+    Of its dishes only what is new beside their own pages is told. `eaten_before` are dishes of trips that are gone.
     """
     if sums.gone:
         return ()
-    case = TripCase(sums, household)
+    case = TripCase(sums, household, eaten_before)
     found = tuple([_finding(rule, hit) for rule in _OF_TRIPS for hit in rule.check(case)])
     return (*found, *new_at_meals(case, at_home_of, check_dish))
 

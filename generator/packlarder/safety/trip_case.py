@@ -30,11 +30,12 @@ class Eaten:
 
 
 class TripCase:
-    """A trip that is held against the rules."""
+    """A trip that is held against the rules; `eaten_before` are dishes, by id, of trips that are gone."""
 
-    def __init__(self, sums: TripSums, household: Household) -> None:
+    def __init__(self, sums: TripSums, household: Household, eaten_before: frozenset[str] = frozenset()) -> None:
         self.sums = sums
         self.household = household
+        self.eaten_before = eaten_before
         self._dish_cases: dict[tuple[object, ...], DishCase] = {}
 
     @cached_property
@@ -92,6 +93,11 @@ class TripCase:
     def hit(self, *keys: str | int, **words: str) -> Hit:
         """Make a hit at a key of the trip's file."""
         return Hit(places=(self.sums.place.at(*keys),), words=words)
+
+
+def eaten_on(trips: Iterable[TripSums]) -> frozenset[str]:
+    """Give the dishes, by id, that were eaten on those of some trips that are gone; a spare day came home again."""
+    return frozenset(meal.dish for trip in trips if trip.gone for meal in trip.meals if not meal.spare)
 
 
 def as_cooked(meal: TripMeal) -> DishPlan:

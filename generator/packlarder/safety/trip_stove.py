@@ -74,10 +74,10 @@ def _degrees(celsius: float, rounding: Rounding) -> str:
 
 
 def never_tried(case: TripCase) -> Iterator[Hit]:
-    """Find dishes that nobody has cooked yet: told once for each."""
+    """Find dishes that nobody has cooked yet, neither at home nor on a trip: told once for each."""
     untried: dict[str, list[TripMeal]] = {}
     for meal in case.sums.meals:
-        if not meal.plan.model.tried:
+        if not meal.plan.model.tried and meal.dish not in case.eaten_before:
             untried.setdefault(meal.plan.id, []).append(meal)
     for id, meals in untried.items():
         yield case.at_meal(meals[0], *[meal.line for meal in meals[1:]], dish_place(id))

@@ -24,6 +24,7 @@ from packlarder.reckon.water_slips import component_slips, water_slips
 from packlarder.safety.case import DishCase
 from packlarder.safety.rule import Finding
 from packlarder.safety.rules import check_component, check_dish, check_larder, check_run, check_trip, faults_of
+from packlarder.safety.trip_case import eaten_on
 from packlarder.safety.trip_dishes import AtHome, AtHomeOf
 
 
@@ -178,8 +179,9 @@ def check_trips(components: CheckedComponents, dishes: Mapping[str, CheckedDish]
         return dishes[id].plan if id in dishes else None
 
     found = reckon_trips(components.book, components.sums, plan_of, components.store.larder, on)
+    eaten = eaten_on(found.trips.values())
     checked = {
-        id: CheckedTrip(sums=sums, findings=check_trip(sums, household, at_home(dishes)))
+        id: CheckedTrip(sums=sums, findings=check_trip(sums, household, at_home(dishes), eaten))
         for id, sums in found.trips.items()
     }
     told = (fault for one in checked.values() for fault in faults_of(one.findings))
