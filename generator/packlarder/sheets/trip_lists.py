@@ -20,6 +20,7 @@ from packlarder.sheets.trip_field_sheet import (
     PackDay,
     PackLine,
 )
+from packlarder.sheets.trip_figures import heavy
 from packlarder.sheets.trip_names import FOR, ON_THE_MOVE, clock, day_called, short_date, stop_called, use_by
 from packlarder.sheets.words import lowered, opened
 
@@ -117,7 +118,7 @@ def _holds(pack: TripPack, system: System) -> str:
 
 def packed(trip: TripSums, system: System) -> str:
     """Say how many packs there are and what they weigh together."""
-    return trip_words.IN_ALL.format(count=len(trip.packs), weight=weight(trip.grams, system))
+    return trip_words.IN_ALL.format(count=len(trip.packs), weight=heavy(trip.grams).text(system, 0))
 
 
 def bearers(trip: TripSums, system: System) -> tuple[BearerLine, ...]:
