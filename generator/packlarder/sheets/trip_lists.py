@@ -4,8 +4,8 @@ from collections.abc import Iterator, Sequence
 
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
 from packlarder.reckon.trip.stores import Fill
+from packlarder.sheets import field_words, words
 from packlarder.sheets import trip_field_words as trip_words
-from packlarder.sheets import words
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
 from packlarder.sheets.trip_dish import clock_of, is_tub
@@ -105,7 +105,7 @@ def pack_called(pack: TripPack) -> str:
     """Name a pack: by what it is called, a tub by what is in it, a bag by what it is for."""
     if is_tub(pack):
         name = pack.items[0].component.model.name
-        return words.FROM.format(name=name, where=pack.called) if pack.called else name
+        return field_words.FROM.format(name=name, where=pack.called) if pack.called else name
     return pack.called or opened(ON_THE_MOVE)
 
 
