@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from packlarder.cli import entry, main, texts
+from packlarder.cli import entry, main, texts, usage
 from packlarder.cli.build import default_out
 from packlarder.cli.console import painted, wants_colour
 from packlarder.cli.downloads import downloads
@@ -68,7 +68,7 @@ def test_what_can_not_be_understood_is_misuse(capsys: pytest.CaptureFixture[str]
     assert told.err.startswith(f"packlarder: {says} `{texts.PROGRAM} ")
 
 
-@pytest.mark.parametrize("words", [["--help"], *([command, "--help"] for command in texts.COMMANDS)])
+@pytest.mark.parametrize("words", [["--help"], *([command, "--help"] for command in usage.COMMANDS)])
 def test_help_is_no_wider_than_a_terminal(capsys: pytest.CaptureFixture[str], words: list[str]) -> None:
     """Every help ends with 0 and keeps to 80 columns."""
     assert main(words) == 0

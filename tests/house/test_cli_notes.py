@@ -8,7 +8,7 @@ import pytest
 from tests.house.small_store import Shell, make_book, write
 
 from packlarder.book.draw import Deed
-from packlarder.cli import texts
+from packlarder.cli import usage
 
 TRIP = """date: 2027-05-05
 drawn:
@@ -164,4 +164,4 @@ def test_draws_of_one_day_count_in_their_order(shell: Shell) -> None:
 
 def test_the_deeds_of_the_command_are_those_of_the_files() -> None:
     """The command line knows every deed without loading the models."""
-    assert tuple(Deed) == texts.DEEDS
+    assert tuple(Deed) == usage.DEEDS

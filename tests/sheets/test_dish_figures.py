@@ -7,7 +7,7 @@ from tests.sheets.demo import checked, demo, dish_ids
 
 from packlarder.figures.kinds import Cooking
 from packlarder.measure import NO_BREAK, Dimension, Quantity, parse
-from packlarder.sheets import words
+from packlarder.sheets import field_words
 from packlarder.sheets.dish_sheet import DishSheet, PackRow
 from packlarder.sheets.printed import NOTHING, Printed, System, plain
 from packlarder.sheets.step_rows import field_lines
@@ -196,7 +196,7 @@ def test_pours_are_read_back() -> None:
 
 def _told_ml(text: str) -> float:
     """Give what the booklet's water comes to: mL, cups, or the household's own measure."""
-    if text == words.NO_WATER:
+    if text == field_words.NO_WATER:
         return 0.0
     found = parse(text, (Dimension.VOLUME, Dimension.COUNT))
     assert isinstance(found, Quantity), text

@@ -7,7 +7,7 @@ from tests.sums import book_of
 from tests.sums.book_of import dish_of
 
 from packlarder.measure import NARROW, NO_BREAK
-from packlarder.sheets import words
+from packlarder.sheets import field_words, words
 from packlarder.sheets.dish import dish_sheet
 from packlarder.sheets.field import field_opening
 from packlarder.sheets.printed import plain
@@ -71,4 +71,4 @@ def test_warm_and_hot_are_explained_where_water_is_given() -> None:
     """On the page of a dish with water, in the booklet's how-to-use; not beside a dry one."""
     assert words.WARMTHS in demo("cocoa").sheet.conditions
     assert words.WARMTHS not in demo("pocket-mix").sheet.conditions
-    assert any("hand-warm" in line for line in words.HOW_TO_USE)
+    assert any("hand-warm" in line for line in field_words.HOW_TO_USE)

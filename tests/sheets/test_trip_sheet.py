@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from tests.site.sample_trip import ID, book_with_trip, checked, sums, trip
 
@@ -15,6 +15,7 @@ from packlarder.reckon.trip.journey import LegWater
 from packlarder.sheets.printed import NOTHING, Printed, System, plain
 from packlarder.sheets.trip import dates, trip_sheet
 from packlarder.sheets.trip_figures import in_quarts, in_whole_grams, weights
+from packlarder.sheets.trip_load import fed_table
 from packlarder.sheets.trip_water import leg_rows
 from packlarder.sheets.trips import book_trips
 
@@ -56,6 +57,7 @@ def test_ounces_are_enough_for_cups() -> None:
     assert read(trip().legs[0].total.us[0]) == pytest.approx((carried_ml - millilitres) / 29.5735 + ounces, abs=1)
 
 
+@settings(deadline=None)  # a first example does the sums of the whole sample
 @given(st.lists(st.integers(0, 30_000), min_size=10, max_size=10))
 def test_any_leg_adds_up(pieces: list[int]) -> None:
     """Whatever a leg takes, rounded up to 10 mL by its margin, its pieces print what adds up to its total."""
@@ -153,6 +155,27 @@ def test_what_each_eats_stands_beside_the_range() -> None:
         ("Pim", "at least 1330 kcal", ""),
     ]
     assert [day for day, _ in sheet.by_day] == ["Day 1", "Day 2", "Day 3", "Day 4"]
+
+
+def test_protein_and_salt_stand_beside_their_ranges_too() -> None:
+    """55 g x 4 kcal / 2,000 are 11 % of 10 to 35; 30 g are 6 %; 6 g of salt are more than 5. Unknown is not low."""
+    one = sums()
+    days = [replace(fed, energy_kcal=2000.0) for fed in one.journey.fed]
+    for protein_g, salt_g, complete, told in (
+        (55.0, 4.0, True, ("below", "within", "within")),
+        (30.0, 6.0, True, ("below", "below", "above")),
+        (55.0, 6.0, False, ("", "", "above")),
+    ):
+        changed = tuple(replace(fed, protein_g=protein_g, salt_g=salt_g, complete=complete) for fed in days)
+        table = fed_table(replace(one, journey=replace(one.journey, fed=changed)))
+        assert table is not None
+        assert {(row.beside, row.protein_beside, row.salt_beside) for row in table.rows} == {told}
+
+
+def test_the_head_of_the_page_has_weights_in_few_signs() -> None:
+    """What a trip's food weighs to the gram stands in its tables; at the head it is told to 0.1 kg."""
+    [food] = [fact for fact in trip().strip if fact.label == "Food"]
+    assert food.metric == f"{sums().grams / 1000:.1f}\u00a0kg"
 
 
 def test_a_leg_says_what_is_done_with_its_water() -> None:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from contextlib import suppress
 from importlib import import_module
 
-from packlarder.cli import texts
+from packlarder.cli import texts, usage
 from packlarder.cli.console import make_printable, say
 from packlarder.cli.options import Misuse, Options, parse
 from packlarder.cli.rings import rings_left
@@ -56,7 +56,7 @@ def _understood(words: Sequence[str]) -> Options:
     try:
         return parse(words)
     except Misuse as misuse:
-        known = [word for word in words[:1] if word in texts.COMMANDS]
+        known = [word for word in words[:1] if word in usage.COMMANDS]
         raise Misuse(f"{misuse} {texts.SEE_HELP.format(program=' '.join([texts.PROGRAM, *known]))}") from None
 
 

@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 from typing import NoReturn
 
-from packlarder.cli import texts
+from packlarder.cli import texts, usage
 from packlarder.cli.hints import meant_or_known
 
 FIRST_YEAR, LAST_YEAR = 1900, 2199
@@ -58,10 +58,10 @@ def parse(words: Sequence[str]) -> Options:
         return Options(command="test", passed_on=tuple(words[1:]))
     first = next((word for word in words if not word.startswith("-")), None)
     if not words:
-        raise Misuse(texts.NO_COMMAND.format(commands=", ".join(texts.COMMANDS)))
+        raise Misuse(texts.NO_COMMAND.format(commands=", ".join(usage.COMMANDS)))
     parser = _parser()
-    if first is not None and first == words[0] and first not in texts.COMMANDS:
-        raise Misuse(_unknown("command", first, texts.COMMANDS))
+    if first is not None and first == words[0] and first not in usage.COMMANDS:
+        raise Misuse(_unknown("command", first, usage.COMMANDS))
     return _sensible(Options(**vars(parser.parse_args(words))))
 
 
@@ -73,7 +73,7 @@ def _sensible(options: Options) -> Options:
         raise Misuse(texts.REQUIRED.format(word="TRIP"))
     if options.command not in ("show", "new", "labels"):
         return options
-    if not options.name and options.kind not in texts.NAMELESS_KINDS:
+    if not options.name and options.kind not in usage.NAMELESS_KINDS:
         raise Misuse(texts.REQUIRED.format(word="NAME" if options.command == "new" else "ID"))
     if options.name and options.kind in ("larder", "all"):
         raise Misuse(texts.UNRECOGNISED.format(word=options.name))
@@ -85,13 +85,13 @@ def _sensible(options: Options) -> Options:
 def _drawn(options: Options) -> Options:
     """Tell a deed of two words from the amount after it. Raises Misuse for a deed that there is not, or half said."""
     said = " ".join((options.deed.replace("-", " "), options.amount)).strip()
-    deed = next((one for one in texts.DEEDS if f"{said} ".lower().startswith(f"{one} ")), None)
+    deed = next((one for one in usage.DEEDS if f"{said} ".lower().startswith(f"{one} ")), None)
     if deed is None:
-        raise Misuse(_unknown("deed", options.deed, texts.DEEDS))
+        raise Misuse(_unknown("deed", options.deed, usage.DEEDS))
     amount = said[len(deed) :].strip()
-    if deed == texts.OPENED and amount:
+    if deed == usage.OPENED and amount:
         raise Misuse(texts.UNRECOGNISED.format(word=amount))
-    if deed != texts.OPENED and not amount:
+    if deed != usage.OPENED and not amount:
         raise Misuse(texts.NO_AMOUNT.format(deed=deed))
     return replace(options, deed=deed, amount=amount)
 
@@ -109,68 +109,68 @@ def _formatter(prog: str) -> argparse.HelpFormatter:
 
 
 def _parser() -> _Parser:
-    parser = _Parser(prog=texts.PROGRAM, description=texts.ABOUT, epilog=texts.MORE)
+    parser = _Parser(prog=texts.PROGRAM, description=usage.ABOUT, epilog=usage.MORE)
     _common(parser)
     commands = parser.add_subparsers(dest="command", metavar="COMMAND", title="commands", required=True)
     made = {
         name: commands.add_parser(name, help=says.short, description=says.long, epilog=says.more)
-        for name, says in texts.COMMANDS.items()
+        for name, says in usage.COMMANDS.items()
     }
     for name in ("build", "check", "show", "serve", "new", "draw", "home", "labels"):
         _common(made[name])
     for one in (parser, *made.values()):
         one.allow_abbrev = False
         one.formatter_class = _formatter
-    made["build"].add_argument("--out", type=Path, metavar="DIR", default=None, help=texts.OUT)
-    made["check"].add_argument("--json", action="store_true", help=texts.CHECK_JSON)
+    made["build"].add_argument("--out", type=Path, metavar="DIR", default=None, help=usage.OUT)
+    made["check"].add_argument("--json", action="store_true", help=usage.CHECK_JSON)
     _show(made["show"])
-    made["serve"].add_argument("--port", type=_port, metavar="NUMBER", default=0, help=texts.PORT)
-    made["start"].add_argument("folder", type=Path, metavar="DIR", help=texts.FOLDER)
-    made["new"].add_argument("kind", type=_kind(texts.NEW_KINDS), metavar="KIND", help=texts.KIND_NEW)
-    made["new"].add_argument("name", nargs="*", action=_Joined, default="", metavar="NAME", help=texts.NAME)
+    made["serve"].add_argument("--port", type=_port, metavar="NUMBER", default=0, help=usage.PORT)
+    made["start"].add_argument("folder", type=Path, metavar="DIR", help=usage.FOLDER)
+    made["new"].add_argument("kind", type=_kind(usage.NEW_KINDS), metavar="KIND", help=usage.KIND_NEW)
+    made["new"].add_argument("name", nargs="*", action=_Joined, default="", metavar="NAME", help=usage.NAME)
     _draw(made["draw"])
     _home(made["home"])
     _labels(made["labels"])
-    made["bench"].add_argument("--dishes", type=_dishes, metavar="NUMBER", default=1000, help=texts.DISHES)
+    made["bench"].add_argument("--dishes", type=_dishes, metavar="NUMBER", default=1000, help=usage.DISHES)
     return parser
 
 
 def _common(parser: argparse.ArgumentParser) -> None:
     # A default would overwrite what was said before the command.
-    parser.add_argument("--book", type=Path, metavar="DIR", default=argparse.SUPPRESS, help=texts.BOOK)
-    parser.add_argument("--on", type=_day, metavar="DATE", default=argparse.SUPPRESS, help=texts.ON)
+    parser.add_argument("--book", type=Path, metavar="DIR", default=argparse.SUPPRESS, help=usage.BOOK)
+    parser.add_argument("--on", type=_day, metavar="DATE", default=argparse.SUPPRESS, help=usage.ON)
 
 
 def _show(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("kind", type=_kind(texts.SHOW_KINDS), metavar="KIND", help=texts.KIND_SHOW)
-    parser.add_argument("name", nargs="?", metavar="ID", default="", help=texts.ID)
-    parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=texts.SERVINGS)
-    parser.add_argument("--json", action="store_true", help=texts.SHOW_JSON)
+    parser.add_argument("kind", type=_kind(usage.SHOW_KINDS), metavar="KIND", help=usage.KIND_SHOW)
+    parser.add_argument("name", nargs="?", metavar="ID", default="", help=usage.ID)
+    parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=usage.SERVINGS)
+    parser.add_argument("--json", action="store_true", help=usage.SHOW_JSON)
 
 
 def _labels(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("kind", type=_kind(texts.LABEL_KINDS), metavar="KIND", help=texts.KIND_LABELS)
-    parser.add_argument("name", nargs="*", action=_Joined, default="", metavar="ID", help=texts.ID_LABELS)
-    parser.add_argument("--sheets", nargs="+", action=_Several, metavar="SHEET", default=(), help=texts.SHEETS)
-    parser.add_argument("--first", type=_first, metavar="NUMBER", default=1, help=texts.FIRST)
-    parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=texts.SERVINGS)
-    parser.add_argument("--out", type=Path, metavar="DIR", default=None, help=texts.LABELS_OUT)
+    parser.add_argument("kind", type=_kind(usage.LABEL_KINDS), metavar="KIND", help=usage.KIND_LABELS)
+    parser.add_argument("name", nargs="*", action=_Joined, default="", metavar="ID", help=usage.ID_LABELS)
+    parser.add_argument("--sheets", nargs="+", action=_Several, metavar="SHEET", default=(), help=usage.SHEETS)
+    parser.add_argument("--first", type=_first, metavar="NUMBER", default=1, help=usage.FIRST)
+    parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=usage.SERVINGS)
+    parser.add_argument("--out", type=Path, metavar="DIR", default=None, help=usage.LABELS_OUT)
 
 
 def _draw(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("mark", metavar="MARK", help=texts.MARK)
-    parser.add_argument("deed", metavar="DEED", help=texts.DEED)
-    parser.add_argument("amount", nargs="*", action=_Joined, default="", metavar="AMOUNT", help=texts.AMOUNT)
-    parser.add_argument("--for", dest="what_for", metavar="TEXT", default="", help=texts.WHAT_FOR)
-    parser.add_argument("--why", metavar="TEXT", default="", help=texts.WHY)
+    parser.add_argument("mark", metavar="MARK", help=usage.MARK)
+    parser.add_argument("deed", metavar="DEED", help=usage.DEED)
+    parser.add_argument("amount", nargs="*", action=_Joined, default="", metavar="AMOUNT", help=usage.AMOUNT)
+    parser.add_argument("--for", dest="what_for", metavar="TEXT", default="", help=usage.WHAT_FOR)
+    parser.add_argument("--why", metavar="TEXT", default="", help=usage.WHY)
 
 
 def _home(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("name", nargs="*", action=_Joined, default="", metavar="TRIP", help=texts.TRIP)
-    parser.add_argument("--not-taken", action=_Again, metavar="MARK", default=(), help=texts.NOT_TAKEN)
-    parser.add_argument("--left", action=_Again, metavar="TEXT", default=(), help=texts.LEFT)
-    parser.add_argument("--learnt", action=_Again, metavar="TEXT", default=(), help=texts.LEARNT)
-    parser.add_argument("--write", action="store_true", help=texts.WRITE)
+    parser.add_argument("name", nargs="*", action=_Joined, default="", metavar="TRIP", help=usage.TRIP)
+    parser.add_argument("--not-taken", action=_Again, metavar="MARK", default=(), help=usage.NOT_TAKEN)
+    parser.add_argument("--left", action=_Again, metavar="TEXT", default=(), help=usage.LEFT)
+    parser.add_argument("--learnt", action=_Again, metavar="TEXT", default=(), help=usage.LEARNT)
+    parser.add_argument("--write", action="store_true", help=usage.WRITE)
 
 
 class _Joined(argparse.Action):
@@ -267,7 +267,7 @@ def _whole(word: str, low: int, high: int) -> int:
     return int(word)
 
 
-def _unknown(what: str, word: str, known: "tuple[str, ...] | dict[str, texts.Command]") -> str:
+def _unknown(what: str, word: str, known: "tuple[str, ...] | dict[str, usage.Command]") -> str:
     return texts.UNKNOWN.format(what=what, word=word, hint=meant_or_known(word, known))
 
 

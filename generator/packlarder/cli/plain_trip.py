@@ -16,6 +16,7 @@ from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import trip_names as names
 from packlarder.sheets import trip_water_words as water_words
 from packlarder.sheets.printed import System
+from packlarder.sheets.trip_figures import heavy
 from packlarder.sheets.words import lowered
 
 INSET = " " * 4
@@ -177,7 +178,7 @@ class _Page:
         rows = []
         for one in self.journey.days:
             room = self._volume(one.volume_ml)
-            weight = self._weight(one.carried_g)
+            weight = heavy(one.carried_g).text(self.system, 0)
             rows.append(
                 (names.day_called(self.trip, one.day), weight, f"{common.AT_LEAST}{room}" if one.unmeasured else room)
             )

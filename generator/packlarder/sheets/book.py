@@ -9,7 +9,7 @@ from packlarder.lazily import Anew, Lazily
 from packlarder.reckon.dish import work_out_each
 from packlarder.safety import check_larger
 from packlarder.safety.whole import CheckedBook
-from packlarder.sheets import words
+from packlarder.sheets import field_words, words
 from packlarder.sheets.book_sheet import BookSheet, DownloadGroup, FieldBook, WrittenPage
 from packlarder.sheets.component import component_sheet, links
 from packlarder.sheets.component_sheet import ComponentSheet
@@ -168,7 +168,7 @@ def _field_book(
         edition=edition,
         day=day(on),
         on=on,
-        how_to_use=tuple(line.format(conditions=usual_line(household)) for line in words.HOW_TO_USE),
+        how_to_use=tuple(line.format(conditions=usual_line(household)) for line in field_words.HOW_TO_USE),
         general_cautions=front_cautions(),
         openings=openings,
         component_index=tuple((name, ids) for name, ids in index if ids),

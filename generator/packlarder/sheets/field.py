@@ -8,7 +8,7 @@ from packlarder.measure.printing import amount
 from packlarder.measure.units import FLUID_OUNCE
 from packlarder.reckon.clock import whole_minutes
 from packlarder.safety import Finding, in_the_booklet
-from packlarder.sheets import words
+from packlarder.sheets import field_words, words
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import DishSheet, PackRow
 from packlarder.sheets.field_sheet import FieldFigure, FieldOpening, FieldPack, FieldStep, Span
@@ -76,9 +76,9 @@ class _Setter:
         inside = tuple(pack for inner in row.inside for pack in self.packs(inner, is_inside=True))
         holds = ", ".join(item.name for item in row.items)
         if not row.number and row.where:
-            holds = words.FROM.format(name=holds, where=row.where)
+            holds = field_words.FROM.format(name=holds, where=row.where)
         elif row.where and row.where.lower() != holds.lower():
-            holds = words.CALLED.format(called=row.where, holds=holds)
+            holds = field_words.CALLED.format(called=row.where, holds=holds)
         own = FieldPack(
             number=row.number,
             holds=holds,
@@ -94,20 +94,22 @@ def _figures(dish: DishSeries, sheet: DishSheet, system: System) -> tuple[FieldF
     """Give the water, how much of it is heated, and the minutes; what soaks first and for how long."""
     sums = dish.sums[dish.usual]
     water = _told_water(dish, sums.water.carry_ml, dish.ounces.carry[dish.usual], system)
-    figures = [FieldFigure(label=words.FIELD["water"], figure=water)]
+    figures = [FieldFigure(label=field_words.FIELD["water"], figure=water)]
     if sums.water.hot_ml > 0:
         heated = _told_water(dish, sums.water.hot_ml, dish.ounces.heated[dish.usual], system)
-        figures.append(FieldFigure(label=words.FIELD["hot"], figure=heated, part_of=True))
+        figures.append(FieldFigure(label=field_words.FIELD["hot"], figure=heated, part_of=True))
     figures += [
         FieldFigure(label=lowered(one.label), figure=one.figure.text(system, dish.usual), part_of=True)
         for one in sheet.strip
         if one.key == "heater"
     ]
-    figures.append(FieldFigure(label=words.FIELD["minutes"], figure=_minutes(sums.clock.minutes)))
+    figures.append(FieldFigure(label=field_words.FIELD["minutes"], figure=_minutes(sums.clock.minutes)))
     soaks = [sums.steps[step.index] for step in dish.plan.steps if step.verb is Verb.SOAK]
     if soaks:
         longest = max(soaks, key=lambda step: step.wait_min)
-        label = words.FIELD["soak"].format(minutes=_minutes(sums.clock.minutes - whole_minutes(longest.start_min)))
+        label = field_words.FIELD["soak"].format(
+            minutes=_minutes(sums.clock.minutes - whole_minutes(longest.start_min))
+        )
         figures.append(FieldFigure(label=label, figure=bare_minutes_up(longest.wait_min), part_of=True))
     return tuple(figures)
 
@@ -119,13 +121,13 @@ def _minutes(minutes: int) -> str:
 
 def _heading(sheet: DishSheet) -> str:
     servings = sheet.servings[sheet.usual]
-    return words.HEADING.format(meal=opened(sheet.meal), method=sheet.method, servings=servings)
+    return field_words.HEADING.format(meal=opened(sheet.meal), method=sheet.method, servings=servings)
 
 
 def _told_water(dish: DishSeries, water_ml: float, ounces: int, system: System) -> str:
     """Print a water rounded up: to 50 mL, to fl oz, or to quarters of the household's own mug with what they hold."""
     if water_ml <= 0:
-        return words.NO_WATER
+        return field_words.NO_WATER
     household = dish.household
     mug = household.measures.get(household.booklet_measure)
     if mug is None:
@@ -135,14 +137,14 @@ def _told_water(dish: DishSeries, water_ml: float, ounces: int, system: System) 
     held_ml = quarters * mug.base
     held = in_fluid_ounces(held_ml) if system is System.US else whole_ml(held_ml)
     mugs = amount(with_fraction(quarters) or "", for_number(household.booklet_measure, quarters))
-    return words.MUGS.format(mugs=mugs, water=held)
+    return field_words.MUGS.format(mugs=mugs, water=held)
 
 
 def _conditions(dish: DishSeries) -> str:
     if not is_heated(dish):
         return ""
     pots = words.COMMA.join(dish.pots)
-    return words.FIELD_CONDITIONS.format(stove=dish.plan.stove_name, pots=pots)
+    return field_words.FIELD_CONDITIONS.format(stove=dish.plan.stove_name, pots=pots)
 
 
 def _allergens(sheet: DishSheet) -> str:

@@ -16,7 +16,7 @@ from packlarder.sheets import words as common
 from packlarder.sheets.dish import caution, day
 from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import Printed
-from packlarder.sheets.trip_figures import energy, weight
+from packlarder.sheets.trip_figures import alike, energy, heavy, weight
 from packlarder.sheets.trip_load import day_rows, fed_table, fuel_sheets, kit_rows, rubbish_facts
 from packlarder.sheets.trip_menu import menu_days
 from packlarder.sheets.trip_packing import bearer_rows, fill_list, packing_list
@@ -71,8 +71,8 @@ def strip_of(trip: TripSums, household: Household) -> Iterator[Fact]:
     """Give what people ask first of a trip; what was not worked out is left out."""
     days = str(trip.last_day)
     spare = any(meal.spare for meal in trip.meals)
-    yield _fact("days", _alike(words.DAYS_AND_SPARE.format(days=days) if spare else days))
-    yield _fact("people", _alike(str(len(trip.eaters))))
+    yield _fact("days", alike(words.DAYS_AND_SPARE.format(days=days) if spare else days))
+    yield _fact("people", alike(str(len(trip.eaters))))
     heaviest = trip.journey.heaviest
     if heaviest is not None:
         yield _fact("water", leg_total(trip, heaviest, household))
@@ -80,10 +80,10 @@ def strip_of(trip: TripSums, household: Household) -> Iterator[Fact]:
         label = words.STRIP["fuel" if len(trip.journey.fuels) == 1 else "fuel_of"].format(fuel=fuel.fuel)
         yield _of(label, weight(fuel.need_g))
     if trip.packs:
-        yield _fact("food", weight(trip.grams))
+        yield _fact("food", heavy(trip.grams))
     fed = [one.energy_kcal for one in trip.journey.fed if one.day <= trip.last_day]
     if fed:
-        yield _fact("energy", _alike(energy(fmean(fed))))
+        yield _fact("energy", alike(energy(fmean(fed))))
 
 
 def _fact(key: str, figure: Printed) -> Fact:
@@ -92,10 +92,6 @@ def _fact(key: str, figure: Printed) -> Fact:
 
 def _of(label: str, figure: Printed) -> Fact:
     return Fact(label=label, metric=figure.metric[0], us=figure.us[0])
-
-
-def _alike(text: str) -> Printed:
-    return Printed((text,), (text,))
 
 
 def _person(eater: Eater, trip: Trip) -> PersonRow:

@@ -3,6 +3,8 @@
 What page and plain text say too stands in `trip_names` and `trip_water_words`.
 """
 
+from packlarder.sheets.field_words import HOW_WARM, RAW_IN_A_BOX
+
 DAY_AND_DATE = "{day}, {date}"
 
 EATS = "eats {share}"
@@ -11,9 +13,8 @@ HOW_TO_USE = (
     "for those who eat and for where they eat.",
     "Pack 4.1 is the first that is opened for meal 4 of the menu. M2: from the bag on day 2. T1: a tub for the whole "
     "trip.",
-    "RAW in a box must be cooked to be safe. Wet it right through first, cook it through, wash what it touched.",
-    "Cold water is as it comes; warm is hand-warm, about 40\u00a0°C (105\u00a0°F); hot is just off the boil; boiling "
-    "still bubbles.",
+    RAW_IN_A_BOX,
+    HOW_WARM,
 )
 
 MEAL_OF_DAY = "{day} · {meal}"

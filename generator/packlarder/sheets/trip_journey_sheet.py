@@ -110,14 +110,19 @@ class DayRow:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FedRow:
-    """What somebody eats in a day on average; `beside` says where it lies beside the planning range."""
+    """What somebody eats in a day on average; `beside` says where its energy lies beside the planning range.
+
+    `protein_beside` and `salt_beside` say so of them: of protein by its share of the energy.
+    """
 
     name: str
     energy: str
-    protein: str
-    salt: str
-    food: Printed
     beside: str
+    protein: str
+    protein_beside: str
+    salt: str
+    salt_beside: str
+    food: Printed
     complete: bool
 
 

@@ -4,8 +4,8 @@ from collections.abc import Iterator, Sequence
 
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
 from packlarder.reckon.trip.stores import Fill
+from packlarder.sheets import field_words, words
 from packlarder.sheets import trip_field_words as trip_words
-from packlarder.sheets import words
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
 from packlarder.sheets.trip_dish import clock_of, is_tub
@@ -20,6 +20,7 @@ from packlarder.sheets.trip_field_sheet import (
     PackDay,
     PackLine,
 )
+from packlarder.sheets.trip_figures import heavy
 from packlarder.sheets.trip_names import FOR, ON_THE_MOVE, clock, day_called, short_date, stop_called, use_by
 from packlarder.sheets.words import lowered, opened
 
@@ -104,7 +105,7 @@ def pack_called(pack: TripPack) -> str:
     """Name a pack: by what it is called, a tub by what is in it, a bag by what it is for."""
     if is_tub(pack):
         name = pack.items[0].component.model.name
-        return words.FROM.format(name=name, where=pack.called) if pack.called else name
+        return field_words.FROM.format(name=name, where=pack.called) if pack.called else name
     return pack.called or opened(ON_THE_MOVE)
 
 
@@ -117,7 +118,7 @@ def _holds(pack: TripPack, system: System) -> str:
 
 def packed(trip: TripSums, system: System) -> str:
     """Say how many packs there are and what they weigh together."""
-    return trip_words.IN_ALL.format(count=len(trip.packs), weight=weight(trip.grams, system))
+    return trip_words.IN_ALL.format(count=len(trip.packs), weight=heavy(trip.grams).text(system, 0))
 
 
 def bearers(trip: TripSums, system: System) -> tuple[BearerLine, ...]:

@@ -4,15 +4,16 @@ from collections.abc import Iterator, Sequence
 from functools import partial
 from statistics import fmean
 
-from packlarder.figures.trips import DAY_ENERGY, DAY_FOOD, DayRange
-from packlarder.measure import NO_BREAK, in_grams
+from packlarder.figures.trips import DAY_ENERGY, DAY_FOOD, DAY_SALT, PROTEIN_SHARE, DayRange
+from packlarder.measure import NO_BREAK, in_grams, in_percent
+from packlarder.reckon.trip.feeds import beside_ranges
 from packlarder.reckon.trip.journey import DayLoad, Fed, Fuel
 from packlarder.reckon.trip.records import TripSums
 from packlarder.sheets import trip_names as names
 from packlarder.sheets import trip_words as words
 from packlarder.sheets.facts import Fact
-from packlarder.sheets.printed import Printed, System
-from packlarder.sheets.trip_figures import bulk, energy, heavy, scales, weight, within
+from packlarder.sheets.printed import Line, Printed, Run, System
+from packlarder.sheets.trip_figures import alike, bulk, energy, heavy, scales, weight, within
 from packlarder.sheets.trip_journey_sheet import DayRow, FedRow, FedTable, FuelSheet, KitRow, StopFuelRow
 from packlarder.sheets.trip_menu import date_of, named
 from packlarder.sheets.words import set_line
@@ -24,6 +25,8 @@ def _ends(planned: DayRange) -> tuple[float, float]:
 
 LEAST_KCAL, MOST_KCAL = _ends(DAY_ENERGY)
 LEAST_G, MOST_G = _ends(DAY_FOOD)
+RANGES = (DAY_ENERGY, PROTEIN_SHARE, DAY_SALT)
+"""The ranges that a row says something of; food goes with energy."""
 
 
 def fuel_sheets(trip: TripSums) -> tuple[FuelSheet, ...]:
@@ -79,7 +82,7 @@ def _day(trip: TripSums, load: DayLoad, fed: Sequence[Fed]) -> DayRow:
         food=weight(load.food_g),
         carried=weight(load.carried_g),
         volume=_least(bulk(load.volume_ml), known=not load.unmeasured or not load.volume_ml),
-        energy=_least(_kcal(kcal), known=complete),
+        energy=_least(alike(energy(kcal)), known=complete),
         carried_short=heavy(load.carried_g),
         energy_short=_bare(kcal),
         short_day=str(load.day),
@@ -89,15 +92,9 @@ def _day(trip: TripSums, load: DayLoad, fed: Sequence[Fed]) -> DayRow:
     )
 
 
-def _kcal(kcal: float) -> Printed:
-    text = energy(kcal)
-    return Printed((text,), (text,))
-
-
 def _bare(kcal: float) -> Printed:
     """Print energy without its unit, for a picture that names it once."""
-    text, _, _ = energy(kcal).rpartition(NO_BREAK)
-    return Printed((text,), (text,))
+    return alike(energy(kcal).rpartition(NO_BREAK)[0])
 
 
 def _least(figure: Printed, *, known: bool) -> Printed:
@@ -110,7 +107,13 @@ def fed_table(trip: TripSums) -> FedTable | None:
     if not fed:
         return None
     people = list(dict.fromkeys(one.name for one in fed))
-    planned = {"least": _both(LEAST_KCAL, LEAST_G), "most": _both(MOST_KCAL, MOST_G)}
+    protein = " to ".join(map(in_percent, _ends(PROTEIN_SHARE)))
+    planned: dict[str, Run | Line] = {
+        "least": _both(LEAST_KCAL, LEAST_G),
+        "most": _both(MOST_KCAL, MOST_G),
+        "protein": protein,
+        "salt": in_grams(DAY_SALT.most.value),
+    }
     return FedTable(
         rows=tuple(_fed(name, [one for one in fed if one.name == name]) for name in people),
         by_day=tuple(
@@ -122,7 +125,7 @@ def fed_table(trip: TripSums) -> FedTable | None:
         least_kcal=LEAST_KCAL,
         most_kcal=MOST_KCAL,
         planning=set_line(words.PERSON_FOOD, planned),
-        source=DAY_ENERGY.most.source,
+        source="; ".join(dict.fromkeys(one.most.source for one in RANGES)),
     )
 
 
@@ -132,26 +135,33 @@ def _both(kcal: float, grams: float) -> Printed:
 
 
 def _fed(name: str, days: Sequence[Fed]) -> FedRow:
-    """Set what somebody eats in a day, all days together."""
-    kcal = fmean(one.energy_kcal for one in days)
-    complete = all(one.complete for one in days)
-    phrase = "{figure}" if complete else words.AT_LEAST
+    """Set what somebody eats in a day, all days together, beside the planning ranges."""
+    mean = _mean(name, days)
+    ranges = beside_ranges(mean)
+    phrase = "{figure}" if mean.complete else words.AT_LEAST
     return FedRow(
         name=name,
-        energy=phrase.format(figure=energy(kcal)),
-        protein=phrase.format(figure=in_grams(fmean(one.protein_g for one in days))),
-        salt=phrase.format(figure=in_grams(fmean(one.salt_g for one in days))),
-        food=scales(fmean(one.food_g for one in days)),
-        beside=_beside(kcal, complete=complete),
-        complete=complete,
+        energy=phrase.format(figure=energy(mean.energy_kcal)),
+        beside=words.BESIDE[ranges.energy],
+        protein=phrase.format(figure=in_grams(mean.protein_g)),
+        protein_beside=words.BESIDE[ranges.protein],
+        salt=phrase.format(figure=in_grams(mean.salt_g)),
+        salt_beside=words.BESIDE[ranges.salt],
+        food=scales(mean.food_g),
+        complete=mean.complete,
     )
 
 
-def _beside(kcal: float, *, complete: bool) -> str:
-    """Say where a day's energy lies beside the planning range; what may be more than is known is not called below."""
-    if kcal < LEAST_KCAL:
-        return words.BELOW if complete else ""
-    return words.WITHIN if kcal <= MOST_KCAL else words.ABOVE
+def _mean(name: str, days: Sequence[Fed]) -> Fed:
+    return Fed(
+        name=name,
+        day=0,
+        energy_kcal=fmean(one.energy_kcal for one in days),
+        protein_g=fmean(one.protein_g for one in days),
+        salt_g=fmean(one.salt_g for one in days),
+        food_g=fmean(one.food_g for one in days),
+        complete=all(one.complete for one in days),
+    )
 
 
 def _of_day(fed: Sequence[Fed], name: str, day: int) -> str:

@@ -6,6 +6,8 @@ What booklet and plain text say too stands in `trip_names` and `trip_water_words
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from packlarder.reckon.trip.feeds import Beside
+
 STRIP: Mapping[str, str] = MappingProxyType(
     {
         "days": "Days",
@@ -64,10 +66,14 @@ CONTAINER = "{count} × {name}, {holds}"
 CONTAINER_ONE = "{name}, {holds}"
 RESERVE = "in reserve"
 
-PERSON_FOOD = "A day of food is planned at {least} to {most} a person; children and days under way lie below."
-WITHIN = "within"
-BELOW = "below"
-ABOVE = "above"
+PERSON_FOOD = (
+    "A day of food is planned at {least} to {most} a person, {protein} of its energy from protein, at most {salt} of "
+    "salt; children and days under way lie below."
+)
+BESIDE: Mapping[Beside | None, str] = MappingProxyType(
+    {Beside.WITHIN: "within", Beside.BELOW: "below", Beside.ABOVE: "above", None: ""}
+)
+"""How a day stands beside a planning range; "" where too little is known."""
 
 RUBBISH: Mapping[str, str] = MappingProxyType(
     {"packs": "empty packs", "heaters": "used ration heaters", "cartridges": "empty cartridges"}

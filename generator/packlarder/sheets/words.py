@@ -117,22 +117,8 @@ FEEDS: Mapping[str, str] = MappingProxyType(
         "sodium_mg": "salt (sodium x 2.5)",
     }
 )
-HEADING = "{meal} · {method} · for {servings}"
-FROM = "{name}, from {where}"
-CALLED = "{called}: {holds}"
-NO_WATER = "none"
-MUGS = "{mugs} ({water})"
-FIELD_CONDITIONS = "On {stove}; {pots}."
 CONTAINS = "Contains {allergens}."
 MAY_CONTAIN = "May contain {allergens}."
-FIELD: Mapping[str, str] = MappingProxyType(
-    {
-        "water": "Water",
-        "hot": "of it heated",
-        "minutes": "From start to plate",
-        "soak": "Soak, {minutes} before eating",
-    }
-)
 ENERGY_PER_GRAM = "energy for its weight"
 MONTHS = (
     *("January", "February", "March", "April", "May", "June"),
@@ -190,17 +176,6 @@ FIGURES: Mapping[str, str] = MappingProxyType(
 ANYTHING = "all foods"
 UNKNOWN = "unknown"
 FOOD_VALUE = "water {water}, {energy}"
-HOW_TO_USE = (
-    "Left page: what to take in hand. Right page: what to do, and at which minute.",
-    "Water is all that the dish takes of water fit to drink. Of it heated: what is heated before it goes onto food, "
-    "and what cooks in the pot. Water for ration heaters stands apart where it comes from lake or sea.",
-    "Cold water is as it comes; warm is hand-warm, about 40\u00a0°C (105\u00a0°F); hot is just off the boil; boiling "
-    "still bubbles.",
-    "Packs are numbered in the order in which they are opened.",
-    "RAW in a box must be cooked to be safe. Wet it right through first, cook it through, wash what it touched.",
-    "All amounts are for the servings at the head of the page, worked out for {conditions}. Higher up or colder, it "
-    "takes more time and fuel.",
-)
 STATES: Mapping[str, str] = MappingProxyType({"to be safe": "RAW", "to be edible": "cook before eating", "no": "ready"})
 """What a label bears, by whether a component must be cooked. RAW is for what must be cooked to be safe, and for nothing
 else."""
