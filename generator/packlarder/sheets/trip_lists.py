@@ -9,7 +9,8 @@ from packlarder.sheets import words
 from packlarder.sheets.dish import day as printed_day
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
-from packlarder.sheets.trip_dish import clock_of, is_tub
+from packlarder.sheets.trip_dish import is_tub
+from packlarder.sheets.trip_field_clock import clock_of
 from packlarder.sheets.trip_field_sheet import (
     Amount,
     BearerLine,
