@@ -159,9 +159,12 @@ def test_nothing_is_left_to_be_worked_out_at_camp(trip: PrintedTrip) -> None:
         assert_all(text, opening.soaks)
         for meal in opening.meals:
             assert_all(text, (meal.begins, *meal.soaks, meal.ready, meal.eaten, *meal.where.split(), meal.note))
-        large = "".join(run.text for page in trip.pages_of(opening) for run in trip.runs[page - 1] if run.size >= 13.99)
-        assert all(time in large for meal in opening.meals for time in (meal.begins, *meal.soaks, meal.eaten))
-        assert_all(text, (step.at for step in opening.steps))
+        assert_all(text, (f"{one.name} ({one.why})" for one in opening.not_for))
+        assert_all(text, (f"{one.what}: {one.each}." for one in opening.shares))
+        bold = [run for page in trip.pages_of(opening) for run in trip.runs[page - 1] if run.font.endswith("-Bold")]
+        head, steps = ("".join(run.text for run in bold if run.size >= least - 0.01) for least in (12, 14))
+        assert all(time in head for meal in opening.meals for time in (meal.begins, *meal.soaks, meal.eaten))
+        assert all(step.at in steps for step in opening.steps)
         assert_all(text, (mark for pack in opening.packs for mark in pack.marks))
 
 
@@ -173,6 +176,15 @@ def test_raw_and_sachets_stand_at_their_packs(trip: PrintedTrip) -> None:
         assert len(re.findall(r"\bRAW\b", left)) == sum(pack.raw for pack in opening.packs) + bool(opening.raw)
         assert left.count("TAKE OUT THE SACHET") == sum(pack.sachet for pack in opening.packs)
     assert any(pack.sachet for opening in trip.openings for pack in opening.packs)
+
+
+def test_each_step_that_handles_something_raw_has_the_word_in_its_row(trip: PrintedTrip) -> None:
+    """On the right page RAW stands once in each row of a step that names a RAW pack, besides the cautions' words."""
+    for opening in trip.openings:
+        start = trip.pages_of(opening).start
+        right = trip.text_of(range(start + 1, start + 2))
+        cautions = sum(len(re.findall(r"\bRAW\b", text)) for text in opening.cautions)
+        assert len(re.findall(r"\bRAW\b", right)) == sum(step.raw for step in opening.steps) + cautions
 
 
 def test_the_safety_card_names_raw_dishes_and_who_avoids_what(trip: PrintedTrip) -> None:

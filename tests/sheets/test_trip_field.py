@@ -1,7 +1,6 @@
 """The booklet of a trip as a sheet: times worked by hand, marks, sums that add up, who must not eat what."""
 
 from dataclasses import replace
-from datetime import timedelta
 from functools import cache
 
 import pytest
@@ -9,7 +8,7 @@ from tests.sheets import trip_sample
 
 from packlarder.measure import Dimension, Quantity, parse
 from packlarder.reckon.trip.records import TripMeal, TripPack
-from packlarder.sheets.field_sheet import FieldOpening
+from packlarder.sheets.field_sheet import FieldOpening, Span
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import leg_cards, spot_cards
 from packlarder.sheets.trip_dish import served_alike
@@ -54,21 +53,95 @@ def test_times_of_day_are_those_of_the_clock() -> None:
     assert eggs.note == "On the flame after beef and leek noodles."
 
 
-def test_each_step_stands_at_its_minute_after_the_first_move() -> None:
-    """The time of day beside a step is the first move and the minutes printed above it."""
+def said(line: tuple[Span, ...]) -> str:
+    """Give a line as plain text."""
+    return "".join(span.text for span in line)
+
+
+def test_each_step_has_a_time_of_day_and_hot_water_is_put_on_before_it() -> None:
+    """Noodles: water on at 17:51, hot after 5.95 min and so poured at 17:57; the next moves follow its 10 minutes."""
+    noodles = opening("Beef and leek noodles")
+    sums = meal("beef-and-leek-noodles").sums.steps
+    assert 5 < sums[0].boil_up_min <= 6
+    assert [step.minute for step in noodles.steps] == [""] * len(noodles.steps)
+    assert [(step.at, step.verb) for step in noodles.steps[:3]] == [
+        ("17:51", "Put"),
+        ("17:57", "Soak"),
+        ("18:08", "Drain"),
+    ]
+    assert said(noodles.steps[0].line).endswith("on the flame, big pot.")
+    assert noodles.steps[-1].at == "18:30"
+
+
+def test_what_boils_says_when() -> None:
+    """Noodles go into the pot 24.97 min after 17:51, at 18:16; the pot boils 33.05 after it: at about 18:25."""
+    noodles = opening("Beef and leek noodles")
+    (boil,) = [step for step in noodles.steps if step.verb == "Boil"]
+    assert (boil.at, boil.line[-1]) == ("18:16", Span(" Boils at about 18:25.", strong=True))
+
+
+def test_head_and_steps_never_disagree() -> None:
+    """Each time in the head of an opening is that of a step in which water is poured; soaks are told by clock."""
+    told = 0
     for one in made().openings:
-        (known,) = {row.begins for row in one.meals}
-        hour, minute = map(int, known.split(":"))
-        for step in one.steps:
-            at = timedelta(hours=hour, minutes=minute + int(step.minute))
-            assert step.at == f"{at.seconds // 3600}:{at.seconds // 60 % 60:02}"
+        for row in one.meals if len(one.meals) == 1 else ():
+            told += len(row.soaks)
+            assert set(row.soaks) <= {step.at for step in one.steps}, one.name
+            assert row.begins == one.steps[0].at
+    assert told > 5
+    figures = {one.label: one.figure for one in opening("Beef and leek noodles").figures}
+    assert figures["Soak 2.1 from 17:57"] == "10\u00a0min"
+
+
+def test_the_head_has_the_water_that_the_steps_pour() -> None:
+    """The noodles' two waters add up to the figure of the head, unrounded."""
+    noodles = opening("Beef and leek noodles")
+    poured_ml = sum(step.water_ml for step in meal("beef-and-leek-noodles").sums.steps)
+    assert size(noodles.figures[0].figure) == poured_ml
+    assert noodles.figures[0].label == "Water, all of it heated"
 
 
 def test_what_soaks_says_when_its_water_goes_on_which_pack() -> None:
-    """Ham soaks from the first move, 6:52; the egg is mixed when the cook is free, one minute later."""
+    """Water for the ham is put on at 6:52 and poured a minute later; the egg is mixed at 6:54."""
     eggs = opening("Eggs and ham")
-    assert eggs.soaks == ("water on 3.1", "water on 3.2")
-    assert eggs.meals[0].soaks == ("6:52", "6:53")
+    assert eggs.soaks == ("pour on 3.1", "pour on 3.2")
+    assert eggs.meals[0].soaks == ("6:53", "6:54")
+
+
+def test_each_step_that_handles_something_raw_says_so() -> None:
+    """Egg powder is mixed and fried RAW; what is stirred in and eaten after that is not."""
+    eggs = opening("Eggs and ham")
+    assert [step.verb for step in eggs.steps if step.raw] == ["Mix", "Fry"]
+    assert not any(step.raw for one in made().openings if one is not eggs for step in one.steps)
+
+
+def test_poured_over_reads_well() -> None:
+    """The booklet of a trip says `Pour`, not `Pour over ... over`."""
+    verbs = {step.verb for one in made().openings for step in one.steps}
+    assert "Pour over" not in verbs
+
+
+def test_a_share_for_each_is_in_proportion() -> None:
+    """860 mL or so of cocoa with 0.7 mL a gram of powder, shared 1 : 1.2 : 1 : 0.6, to 10 mL; bread by weight."""
+    cocoa = meal("cocoa")
+    whole_ml = cocoa.sums.water.carry_ml + 0.7 * cocoa.sums.parts[0].dry_g
+    (share,) = opening("Hot cocoa").shares
+    told = dict(one.rsplit(" ", 1) for one in share.each.split(", "))
+    assert share.what == "Share out, about"
+    assert size(told["Eskil"]) == pytest.approx(whole_ml * 1.2 / 3.8, abs=5)
+    assert size(told["Pim"]) == pytest.approx(whole_ml * 0.6 / 3.8, abs=5)
+    board = opening("Crispbread, smoked cheese and apple").shares
+    assert [one.what for one in board] == ["Crispbread, about", "Smoked cheese, about", "Apple rings, about"]
+
+
+def test_a_dish_of_several_steps_has_an_opening_for_each_time() -> None:
+    """Two suppers of rice do not share one, so that each has its own clock; one eater has nothing to share out."""
+    rice = meal("chicken-and-pea-rice")
+    again = replace(rice, number=99)
+    groups = served_alike(replace(TRIP, meals=(*TRIP.meals, again)))
+    assert (again,) in groups
+    alone = replace(rice, eaters=("Runa",))
+    assert trip_opening((alone,), TRIP, HOUSEHOLD, System.METRIC).shares == ()
 
 
 def test_meals_alike_share_an_opening_that_names_them_all() -> None:
@@ -79,7 +152,8 @@ def test_meals_alike_share_an_opening_that_names_them_all() -> None:
         ("Day 1, Saturday", "Gull skerry"),
         ("Day 2, Sunday", "The pilots' quay"),
     ]
-    assert [(pack.number, pack.marks) for pack in board.packs] == [("1", ("1.1", "4.1")), ("2", ("1.2", "4.2"))]
+    assert [(pack.number, pack.marks) for pack in board.packs] == [("", ("1.1", "4.1")), ("", ("1.2", "4.2"))]
+    assert [one.marks for one in board.meals] == ["1.1, 1.2", "4.1, 4.2"]
     lines = [line for day in made().menu for line in day.lines if line.opening == board.id]
     assert [line.number for line in lines] == ["1", "4"]
 

@@ -4,7 +4,8 @@ The pot holds 2 L, the little pot and the pan 1 L each. Boiled food fills three 
 that is only brought to the boil 0.9. Two people eat.
 """
 
-from tests.sums.journey_of import DISHES, Travelled, journey_of
+from tests.sums.journey_of import DISHES, journey_of
+from tests.sums.trip_of import Travelled
 
 ALL_POTS = "pots: [pot, little pot, pan]\n"
 OTHERS = {
@@ -37,7 +38,7 @@ def eaten(*dishes: str, more: str = ALL_POTS) -> Travelled:
 
 def pots(trip: Travelled) -> list[list[str]]:
     """Give the pots of the steps of each dish."""
-    return [[step.pot for step in meal.plan.steps if step.pot] for meal in trip.planned.meals]
+    return [[step.pot for step in meal.plan.steps if step.pot] for meal in trip.trip.meals]
 
 
 def test_a_dish_has_the_smallest_pot_that_takes_it() -> None:
@@ -109,7 +110,7 @@ def test_drinks_have_a_pot_of_their_own() -> None:
     """Noodles stand in the pot; the water for tea gets hot in the little one. Two teas: the second in the pan."""
     trip = eaten("noodles", "tea", "tea")
     assert pots(trip) == [["pot"], ["little pot"], ["pan"]]
-    assert [meal.plan.pot_name for meal in trip.planned.meals] == ["pot", "little pot", "pan"]
+    assert [meal.plan.pot_name for meal in trip.trip.meals] == ["pot", "little pot", "pan"]
 
 
 def test_water_that_is_poured_out_leaves_its_pot_free() -> None:
@@ -137,7 +138,7 @@ def test_the_second_pot_is_nobody_elses() -> None:
     """Mash and soup stand in the little pot and the pan: its water gets hot in the pot, as that of the tea does."""
     trip = eaten("mash", "soup", "tea")
     assert trip.meal(1).water_pot == "pot"
-    assert [meal.plan.pot_name for meal in trip.planned.meals] == ["little pot", "pan", "pot"]
+    assert [meal.plan.pot_name for meal in trip.trip.meals] == ["little pot", "pan", "pot"]
 
 
 def test_kit_has_every_pot_that_is_used() -> None:

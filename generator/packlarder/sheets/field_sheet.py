@@ -42,12 +42,16 @@ class FieldFigure:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FieldStep:
-    """A step: the minute it starts, its verb, what to do; on a trip the time of day as well."""
+    """A step: the minute it starts, its verb, what to do.
+
+    On a trip `at` is its time of day, and then `minute` is ""; `raw` says that it handles something RAW.
+    """
 
     minute: str
     verb: str
     line: tuple[Span, ...]
     at: str = ""
+    raw: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,6 +60,7 @@ class FieldMeal:
 
     `begins` is the first move, `soaks` when the water goes onto what soaks by itself, in the order of the opening's
     `soaks`, `ready` when it is done where it then stands until it is `eaten`. `note` says what has the flame before it.
+    `marks` are those of its packs, where the opening serves other meals too.
     """
 
     called: str
@@ -65,6 +70,23 @@ class FieldMeal:
     ready: str
     eaten: str
     note: str
+    marks: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NotFor:
+    """Somebody who must not eat a dish, `NOT FOR TOVE`, and why: `tree nuts: may hold almond`."""
+
+    name: str
+    why: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Share:
+    """How something is shared out: what, and how much for `each`: `Runa 460 mL, Eskil 550 mL`."""
+
+    what: str
+    each: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,7 +95,8 @@ class FieldOpening:
 
     `raw` is empty unless a part must be cooked to be safe. `done_when` says how to tell it is done. Of a trip: `meals`
     at which it is eaten, `soaks` says what each of their times of soaking is for, `for_whom` who eats how many
-    portions, `notes` what stands in for something else.
+    portions, `not_for` who on the trip must not eat it, `shares` how it is shared out, `notes` what stands in for
+    something else.
     """
 
     id: str
@@ -91,4 +114,6 @@ class FieldOpening:
     for_whom: str = ""
     meals: tuple[FieldMeal, ...] = ()
     soaks: tuple[str, ...] = ()
+    not_for: tuple[NotFor, ...] = ()
+    shares: tuple[Share, ...] = ()
     notes: tuple[str, ...] = ()

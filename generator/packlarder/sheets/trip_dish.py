@@ -1,15 +1,13 @@
 """A dish of a trip as its opening and its labels see it: at its stop, its packs under the marks that they bear."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import datetime, timedelta
 
 from packlarder.book.household import HeaterWater, Household
-from packlarder.reckon.clock import whole_minutes
 from packlarder.reckon.records import PlannedPack
-from packlarder.reckon.trip.journey import MealClock
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
 from packlarder.safety import DishCase, Finding, check_dish
+from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
 
@@ -19,10 +17,10 @@ TUB = "T"
 
 
 def served_alike(trip: TripSums) -> tuple[tuple[TripMeal, ...], ...]:
-    """Group the meals that one opening serves: the same dish for the same people, cooked in the same way.
+    """Group the meals that one opening serves: the same dish of one step for the same people, made in the same way.
 
-    Groups are in the order of their first meals, and meals in theirs. What is in reserve, and what something is bought
-    for on the way, stands for itself.
+    Groups are in the order of their first meals, and meals in theirs. A dish of several steps stands for itself each
+    time, so that its steps have times of day; so does what is in reserve, and what something is bought for on the way.
     """
     groups: list[list[TripMeal]] = []
     for meal in trip.meals:
@@ -36,7 +34,8 @@ def served_alike(trip: TripSums) -> tuple[tuple[TripMeal, ...], ...]:
 
 def _alike(one: TripMeal, other: TripMeal, trip: TripSums) -> bool:
     return (
-        (one.dish, one.eaters, one.portions, one.spare) == (other.dish, other.eaters, other.portions, other.spare)
+        len(one.plan.steps) == 1
+        and (one.dish, one.eaters, one.portions, one.spare) == (other.dish, other.eaters, other.portions, other.spare)
         and one.settled == other.settled
         and (_heater_water(one, trip) == _heater_water(other, trip) or not any(step.heater for step in one.plan.steps))
         and not any(pack.bought_at is not None for meal in (one, other) for pack in packs_of(meal, trip))
@@ -85,25 +84,31 @@ def mark(meal: TripMeal, number: str) -> str:
     return f"{meal.number}.{number}"
 
 
-def at_its_stop(meal: TripMeal, trip: TripSums, household: Household, *, marked: bool) -> DishSeries:
-    """Give the dish of a meal for its portions; `marked`, its packs are called by their marks."""
-    usual = household.usual_conditions.model_copy(update={"heater_water": _heater_water(meal, trip)})
-    packs = tuple(_marked(pack, meal) for pack in meal.plan.packs) if marked else meal.plan.packs
+def marks_told(group: Sequence[TripMeal], number: str) -> str:
+    """Give what a pack is called where some meals are cooked from one opening: `2.1`, or `2.1, 6.1 or 11.1`."""
+    *others, last = (mark(meal, number) for meal in group)
+    return trip_words.OR.join(filter(None, (words.COMMA.join(others), last)))
+
+
+def at_its_stop(group: Sequence[TripMeal], trip: TripSums, household: Household) -> DishSeries:
+    """Give the dish of some meals that are alike for their portions; its packs are called by their marks."""
+    first = group[0]
+    usual = household.usual_conditions.model_copy(update={"heater_water": _heater_water(first, trip)})
+    packs = tuple(_marked(pack, group) for pack in first.plan.packs)
     return DishSeries(
-        plan=replace(meal.plan, packs=packs),
+        plan=replace(first.plan, packs=packs),
         household=household.model_copy(update={"usual_conditions": usual}),
-        sums=(meal.sums,),
+        sums=(first.sums,),
         usual=0,
     )
 
 
-def check_meal(meal: TripMeal, household: Household, *, marked: bool) -> tuple[Finding, ...]:
-    """Hold the dish of a meal against the rules, as it is cooked there; `marked`, packs are told by their marks."""
-    findings = check_dish(DishCase(meal.plan, meal.sums, household))
-    if not marked:
-        return findings
-    packs = [one.number for pack in meal.plan.packs for one in (pack, *pack.inside)]
-    called = {words.PACK.format(number=one): words.PACK.format(number=mark(meal, one)) for one in packs}
+def check_meals(group: Sequence[TripMeal], household: Household) -> tuple[Finding, ...]:
+    """Hold the dish of some meals that are alike against the rules, as it is cooked there; packs by their marks."""
+    first = group[0]
+    findings = check_dish(DishCase(first.plan, first.sums, household))
+    packs = [one.number for pack in first.plan.packs for one in (pack, *pack.inside)]
+    called = {words.PACK.format(number=one): words.PACK.format(number=marks_told(group, one)) for one in packs}
     return tuple(
         replace(one, words={key: _called(said, called) for key, said in one.words.items()}) for one in findings
     )
@@ -114,18 +119,6 @@ def _called(said: str, called: Mapping[str, str]) -> str:
     return words.COMMA.join(called.get(one, one) for one in said.split(words.COMMA))
 
 
-def _marked(pack: PlannedPack, meal: TripMeal) -> PlannedPack:
-    inside = tuple(_marked(inner, meal) for inner in pack.inside)
-    return replace(pack, number=mark(meal, pack.number), inside=inside)
-
-
-def clock_of(meal: TripMeal, trip: TripSums) -> MealClock | None:
-    """Give when a meal is begun and eaten; None where that could not be worked out."""
-    return next((one for one in trip.journey.clock if one.number == meal.number), None)
-
-
-def moments(meal: TripMeal, trip: TripSums) -> Iterator[datetime | None]:
-    """Give when each step of a meal begins, in the order of steps: at the minutes that are printed beside it."""
-    known = clock_of(meal, trip)
-    for step in meal.sums.steps:
-        yield None if known is None else known.start_at + timedelta(minutes=whole_minutes(step.start_min))
+def _marked(pack: PlannedPack, group: Sequence[TripMeal]) -> PlannedPack:
+    inside = tuple(_marked(inner, group) for inner in pack.inside)
+    return replace(pack, number=marks_told(group, pack.number), inside=inside)

@@ -14,10 +14,12 @@ from packlarder.sheets.label_sheet import LabelSet, TripPackLabel
 from packlarder.sheets.pack_labels import PackSetter, code_text, contained
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
-from packlarder.sheets.trip_dish import at_its_stop, bought_besides, check_meal, is_tub, moments
+from packlarder.sheets.trip_dish import at_its_stop, bought_besides, check_meals, is_tub
+from packlarder.sheets.trip_field_clock import step_moments
+from packlarder.sheets.trip_field_packs import bought_told
 from packlarder.sheets.trip_lists import pack_called
 from packlarder.sheets.trip_names import clock, day_called, portions_called, short_date
-from packlarder.sheets.trip_opening import bought_told, meal_day
+from packlarder.sheets.trip_opening import meal_day
 from packlarder.sheets.words import lowered
 
 
@@ -44,11 +46,11 @@ class _MealSetter(PackSetter):
     """Sets the packs of a meal; they are called by their marks, and times are those of the day."""
 
     def __init__(self, meal: TripMeal, trip: TripSums, household: Household, system: System) -> None:
-        dish = at_its_stop(meal, trip, household, marked=True)
-        super().__init__(dish, dish_sheet(dish, check_meal(meal, dish.household, marked=True)), system, trip.place)
+        dish = at_its_stop((meal,), trip, household)
+        super().__init__(dish, dish_sheet(dish, check_meals((meal,), dish.household)), system, trip.place)
         self.meal = meal
         self.trip = trip
-        self.begun = tuple(moments(meal, trip))
+        self.moments = step_moments(meal, trip)
         self.packs: Mapping[str, TripPack] = MappingProxyType({pack.mark: pack for pack in trip.packs})
 
     def by_mark(self) -> dict[str, TripPackLabel]:
@@ -67,8 +69,8 @@ class _MealSetter(PackSetter):
 
     def opened_at(self, step: PlannedStep) -> str:
         """Say at what time of day a pack is opened."""
-        at = self.begun[step.index]
-        return "" if at is None else trip_words.OPEN_AT.format(clock=clock(at, self.meal.on))
+        at = self.moments[step.index]
+        return trip_words.OPEN_AT.format(clock=clock(at.poured_at or at.begins, self.meal.on))
 
     def framed(self, label: TripPackLabel, pack: PlannedPack) -> TripPackLabel:
         """Add day and meal, portions, and who carries it; what is bought on the way is not in it yet."""

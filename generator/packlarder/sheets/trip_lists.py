@@ -8,7 +8,8 @@ from packlarder.sheets import field_words, words
 from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
-from packlarder.sheets.trip_dish import clock_of, is_tub
+from packlarder.sheets.trip_dish import is_tub
+from packlarder.sheets.trip_field_clock import clock_of
 from packlarder.sheets.trip_field_sheet import (
     Amount,
     BearerLine,

@@ -1,31 +1,25 @@
 """The openings of a trip's booklet: each dish for those who eat it, where they eat it, with its times of day."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 from packlarder.book.household import Household
 from packlarder.measure import in_celsius, in_fahrenheit, in_feet, in_metres
-from packlarder.reckon.records import PlannedPack, PlannedStep
-from packlarder.reckon.trip.journey import MealClock
-from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
+from packlarder.reckon.records import PlannedStep
+from packlarder.reckon.trip.records import TripMeal, TripSums
 from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets import words
 from packlarder.sheets.dish import dish_sheet
-from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.field import field_opening
-from packlarder.sheets.field_sheet import FieldMeal, FieldOpening, FieldPack
+from packlarder.sheets.field_sheet import FieldMeal, FieldOpening
 from packlarder.sheets.printed import System
-from packlarder.sheets.trip_cards import weight
-from packlarder.sheets.trip_dish import (
-    at_its_stop,
-    bought_besides,
-    check_meal,
-    clock_of,
-    mark,
-    moments,
-    opening_id,
-    tub_of,
-)
+from packlarder.sheets.trip_dish import at_its_stop, check_meals, opening_id
+from packlarder.sheets.trip_field_clock import clock_of, first_move, step_moments
+from packlarder.sheets.trip_field_figures import trip_figures
+from packlarder.sheets.trip_field_packs import marks_of, trip_field_packs, wetted
+from packlarder.sheets.trip_field_people import components_of, not_for
+from packlarder.sheets.trip_field_shares import shares_told
+from packlarder.sheets.trip_field_steps import trip_steps
 from packlarder.sheets.trip_names import (
     AFTER,
     WEEKDAYS,
@@ -61,41 +55,37 @@ def eaters_told(meal: TripMeal, trip: TripSums) -> str:
     return trip_words.EATERS.format(portions=portions_called(meal.portions), names=words.COMMA.join(names))
 
 
-def bought_told(pack: TripPack, trip: TripSums) -> str:
-    """Say what of a dish is bought on the way, and where: `butter, bought at the harbour`."""
-    holds = words.COMMA.join(lowered(item.called) for item in pack.items)
-    return trip_words.BOUGHT_AT.format(holds=holds, place=stop_called(trip, pack.bought_at))
-
-
 class _Opener:
-    """Sets one opening; with a single meal its packs are called by their marks, else by their numbers."""
+    """Sets one opening; with several meals the marks of all their packs stand in it."""
 
     def __init__(self, group: Sequence[TripMeal], trip: TripSums, household: Household, system: System) -> None:
         self.group = group
         self.first = group[0]
         self.trip = trip
-        self.household = household
         self.system = system
         self.single = len(group) == 1
-        self.dish: DishSeries = at_its_stop(self.first, trip, household, marked=self.single)
-        self.clocks = [clock_of(meal, trip) for meal in group]
+        self.dish = at_its_stop(group, trip, household)
+        self.soaking = self._soaking()
 
     def opening(self) -> FieldOpening:
         """Take the opening as the field booklet has it, and add what only a trip knows."""
-        findings = check_meal(self.first, self.dish.household, marked=self.single)
+        findings = check_meals(self.group, self.dish.household)
         plain = field_opening(self.dish, dish_sheet(self.dish, findings), findings, self.system)
-        soaking = self._soaking()
+        moments = step_moments(self.first, self.trip) if self.single else None
         return replace(
             plain,
             id=opening_id(self.group),
             heading=self._heading(),
-            packs=tuple(self._packs(plain.packs)),
-            steps=tuple(replace(step, at=at) for step, at in zip(plain.steps, self._moments(), strict=True)),
+            packs=tuple(trip_field_packs(self.group, self.trip, self.dish, plain.packs, self.system)),
+            figures=trip_figures(self.dish, plain.figures, moments, self.system),
+            steps=trip_steps(self.group, self.trip, self.dish, plain.steps, self.system),
             conditions=self._conditions(plain.conditions),
             for_whom=eaters_told(self.first, self.trip),
-            meals=tuple(self._meal(meal, known, soaking) for meal, known in zip(self.group, self.clocks, strict=True)),
-            soaks=tuple(trip_words.WATER_ON.format(what=self._wetted(step)) for step in soaking),
-            notes=tuple(ended(told) for told in stand_ins(self.first)),
+            meals=tuple(self._meal(meal) for meal in self.group),
+            soaks=tuple(self._poured_on(step) for step in self.soaking),
+            not_for=not_for(components_of(self.first), self.trip),
+            shares=shares_told(self.first, self.trip, self.system),
+            notes=tuple(ended(opened(note)) for note in stand_ins(self.first)),
         )
 
     def _heading(self) -> str:
@@ -104,17 +94,19 @@ class _Opener:
         kinds = dict.fromkeys(meal.meal.value for meal in self.group)
         return trip_words.COOKED_AGAIN.format(meal=words.COMMA.join(kinds), count=len(self.group))
 
-    def _meal(self, meal: TripMeal, known: MealClock | None, soaking: Sequence[PlannedStep]) -> FieldMeal:
-        soaks = {} if known is None else {soak.step: clock(soak.at, meal.on) for soak in known.soaks}
+    def _meal(self, meal: TripMeal) -> FieldMeal:
+        known, moments = clock_of(meal, self.trip), step_moments(meal, self.trip)
         after = None if known is None or known.after is None else self.trip.by_number[known.after]
+        poured = [moments[step.index].poured_at for step in self.soaking]
         return FieldMeal(
             called=meal_day(meal, self.trip) if self.single else self._weekday(meal),
             where="" if meal.stop is None else opened(stop_called(self.trip, meal.stop)),
-            begins="" if known is None else clock(known.start_at, meal.on),
-            soaks=tuple(soaks.get(step.index, "") for step in soaking),
+            begins=clock(first_move(meal, self.trip), meal.on),
+            soaks=tuple("" if at is None else clock(at, meal.on) for at in poured),
             ready=clock(known.ready_at, meal.on) if known is not None and known.waits_min > 0 else "",
             eaten=clock(meal.eat_at if known is None else known.eat_at, meal.on),
             note="" if after is None else ended(opened(AFTER.format(dish=lowered(after.plan.model.name)))),
+            marks="" if self.single else marks_of(meal),
         )
 
     def _weekday(self, meal: TripMeal) -> str:
@@ -123,66 +115,13 @@ class _Opener:
         return day if meal.spare else trip_words.DAY_AND_DATE.format(day=day, date=WEEKDAYS[meal.on.weekday()])
 
     def _soaking(self) -> list[PlannedStep]:
-        """Give the steps of which some meal says when their water goes in."""
-        told = {soak.step for known in self.clocks if known is not None for soak in known.soaks}
-        return [step for step in self.dish.plan.steps if step.index in told]
+        """Give the steps in which food soaks or steeps by itself: the head says when their water goes in."""
+        told = zip(self.dish.plan.steps, self.first.sums.steps, step_moments(self.first, self.trip), strict=True)
+        return [step for step, sums, at in told if sums.wait_min and at.poured_at is not None]
 
-    def _wetted(self, step: PlannedStep) -> str:
-        """Name what gets the water of a step: the packs that it lies in, and what comes from a tub."""
-        packs = [one for outer in self.dish.plan.packs for one in (outer, *outer.inside)]
-        named = [self._holder(index, packs) for index in step.parts]
-        return words.COMMA.join(dict.fromkeys(named))
-
-    def _holder(self, index: int, packs: Sequence[PlannedPack]) -> str:
-        number = next((pack.number for pack in packs if index in pack.parts), "")
-        return number or self.dish.names[index]
-
-    def _moments(self) -> Iterator[str]:
-        """Give the time of day of each step where all meals have the same, else "" for each."""
-        each = [tuple(None if at is None else (at.hour, at.minute) for at in moments(m, self.trip)) for m in self.group]
-        alike = len(set(each)) == 1
-        for at in moments(self.first, self.trip):
-            yield clock(at, at.date()) if alike and at is not None else ""
-
-    def _packs(self, packs: Sequence[FieldPack]) -> Iterator[FieldPack]:
-        """Give the packs with the marks that they bear, tubs too; what is bought on the way stands apart."""
-        loose = iter(self.dish.plan.loose)
-        known = {pack.mark: pack for pack in self.trip.packs}
-        for pack in packs:
-            if not pack.number:
-                yield self._tub(pack, self.dish.plan.parts[next(loose)].component.id)
-            elif self.single:
-                yield from self._with_bought(pack, known.get(pack.number))
-            else:
-                yield replace(pack, marks=tuple(mark(meal, pack.number) for meal in self.group))
-
-    def _tub(self, pack: FieldPack, component: str) -> FieldPack:
-        tub = tub_of(self.first, component, self.trip)
-        return pack if tub is None else replace(pack, number=tub.mark, holds=self._where_bought(pack.holds, tub))
-
-    def _with_bought(self, pack: FieldPack, known: TripPack | None) -> Iterator[FieldPack]:
-        """Give a pack as it comes from home, then what is bought for it on the way."""
-        if known is None:
-            yield pack
-            return
-        besides = bought_besides(known.mark, self.trip)
-        if besides:
-            yield replace(pack, holds=_names(known), weight=weight(known.grams, self.system))
-        else:
-            yield replace(pack, holds=self._where_bought(pack.holds, known))
-        for one in besides:
-            yield FieldPack(
-                number=one.mark,
-                holds=self._where_bought(_names(one), one),
-                weight=weight(one.grams, self.system),
-                raw=one.raw,
-                sachet=one.sachet,
-            )
-
-    def _where_bought(self, holds: str, pack: TripPack) -> str:
-        if pack.bought_at is None:
-            return holds
-        return trip_words.BOUGHT_AT.format(holds=holds, place=stop_called(self.trip, pack.bought_at))
+    def _poured_on(self, step: PlannedStep) -> str:
+        what = wetted(self.dish, step) if self.single else trip_words.THE_PACK
+        return trip_words.POURED_ON.format(what=what)
 
     def _conditions(self, stove: str) -> str:
         there = self.first.sums.conditions
@@ -195,7 +134,3 @@ class _Opener:
             air=degrees(there.air_c),
             water=degrees(there.water_c),
         )
-
-
-def _names(pack: TripPack) -> str:
-    return words.COMMA.join(item.called for item in pack.items)
