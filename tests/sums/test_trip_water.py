@@ -270,8 +270,10 @@ def random_trip(
         lines.append(f"{{place: P, day: {day}{fills}{other}{heat}, meals: [{told}]}}")
         day += apart
     appetites, drinks, spare, margin, drinking = mores
-    people = ", ".join(f"P{number}: {{appetite: {share} %}}" for number, share in enumerate([*appetites, 100]))
-    more = f"people: [{people}]\n{drinks}{spare}margins: {{water: {margin} %}}\ndrinking: {drinking}\nburners: 1\n"
+    people = ", ".join(
+        f"P{number}: {{appetite: {share} %, drinks: {drinking}}}" for number, share in enumerate([*appetites, 100])
+    )
+    more = f"people: [{people}]\n{drinks}{spare}margins: {{water: {margin} %}}\nburners: 1\n"
     return journey_of("\n".join(lines), more=more)
 
 
