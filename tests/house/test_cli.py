@@ -322,6 +322,21 @@ def test_new_never_takes_raw_food_for_safe(book: Path) -> None:
     assert "contains: [egg]" in text
 
 
+@pytest.mark.parametrize(("name", "dried"), [("Egg powder", "freeze-dried"), ("Leek rings", "air-dried")])
+def test_new_proposes_no_drying_that_is_an_error(
+    book: Path, capsys: pytest.CaptureFixture[str], name: str, dried: str
+) -> None:
+    """The household has a rack alone, and raw egg does not go into warm air; leek does."""
+    main(["new", "component", name, "--book", str(book)])
+    path = f"components/{name.lower().replace(' ', '-')}.yaml"
+    assert f"\ndried: {dried}  " in (book / path).read_text("utf-8")
+    if "contains:  " in (book / path).read_text("utf-8"):
+        edit(book, path, "contains:  ", "contains: []  ")
+    capsys.readouterr()
+    assert main(["check", "--book", str(book)]) == 0
+    assert "error[" not in capsys.readouterr().out
+
+
 def test_new_dish_names_the_components_it_speaks_of(book: Path) -> None:
     """Parts and soaks are there for the components that the name holds; the servings are the household's."""
     assert main(["new", "dish", "Carrot and beans, again", "--book", str(book)]) == 0

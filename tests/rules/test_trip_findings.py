@@ -168,3 +168,26 @@ def test_a_long_trip_of_many_takes_little_time() -> None:
         case.findings()
         spent.append(time.process_time() - start)
     assert min(spent) < 0.2
+
+
+NUTS = "nut-rice: {parts: [cooked rice: 80 g, almonds: 20 g], steps: [soak: cooked rice, stir in: almonds]}"
+
+
+def _help(case: Case, rule: str) -> str:
+    (found,) = [finding for finding in case.findings() if finding.rule.id == rule]
+    return found.fault.help
+
+
+def test_an_allergen_names_the_line_to_write() -> None:
+    """Ben avoids nuts: the others' names stand in the line; where nobody else eats it, another dish is the way out."""
+    people = "[Ann, Ben: {avoids: tree nuts}, Cia]"
+    case = trip_of(NUTS, "{place: camp, day: 1, meals: [supper: nut rice]}", people)
+    line = "- supper: {dish: nut rice, for: [Ann, Cia]}"
+    assert _help(case, "eats-allergen") == f"give it to others alone, `{line}`, or take another dish"
+    alone = trip_of(NUTS, "{place: camp, day: 1, meals: [supper: {dish: nut rice, for: Ben}]}", people)
+    assert _help(alone, "eats-allergen") == "take another dish"
+    daily = trip_of(NUTS, "{place: camp, day: 1}", people, more=", drinks: [nut rice]")
+    line = "- drink: {dish: nut rice, for: [Ann, Cia]}"
+    assert _help(daily, "eats-allergen").startswith(
+        f"take it off `drinks`, and at a stop give it to others alone, `{line}`"
+    )

@@ -132,6 +132,15 @@ def test_jars_that_expire_are_told_once_with_what_they_hold() -> None:
     assert len(fault.also) == 1
 
 
+def test_a_jar_whose_day_is_past_is_not_to_be_eaten_unseen() -> None:
+    """Of today, 13 July, the rice is a day too old."""
+    found = trip_of(
+        one_stop("lunch: rice"), starts="2027-08-13", on=date(2027, 7, 13), runs=(run_of(RICE),), fails=True
+    )
+    (fault,) = found.faults
+    assert fault.help.startswith("its day is past, so look at it before anybody eats it; for the trip")
+
+
 def test_first_to_expire_first_though_it_was_opened_later() -> None:
     """A pouch of rice of May stands sealed, one of March is nearer its day: that one is eaten first."""
     may = run_of(RICE, loaded="2027-05-01 08:30")

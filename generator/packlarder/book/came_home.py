@@ -36,7 +36,7 @@ class Left:
     @classmethod
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `component: weight`, one to a line."""
-        return pair_schema(ComponentName, LeftDetail, handler, make=cls, example="40 g")
+        return pair_schema(ComponentName, LeftDetail, handler, make=cls, example="40 g", alone="weight")
 
 
 class CameHome(BookModel):

@@ -9,6 +9,9 @@ from packlarder.faults import Fault, KeyPath, Place, Spot
 FOLLOWING = frozenset({"one-verb", "one-way", "one-origin", "missing-key"})
 """What is said of a mapping, or of a key, that has nothing behind one of its keys."""
 
+MIXED_UP = frozenset({"sentence-with-signs", "two-in-one"})
+"""What is said of lines that YAML takes for keys, or of keys that stand beside a name instead of behind it."""
+
 
 def with_empty_values(file: str, value: Node, told: tuple[Fault, ...], allowed: frozenset[str]) -> tuple[Fault, ...]:
     """Add a fault for each empty value to what a model said of a file, and leave out what only follows from one.
@@ -17,8 +20,8 @@ def with_empty_values(file: str, value: Node, told: tuple[Fault, ...], allowed: 
     """
     empty = set(_empty(value, ())) - {(key,) for key in allowed}
     empty -= {fault.place.path for fault in told if fault.code not in FOLLOWING}
-    sentences = {fault.place.path[:-1] for fault in told if fault.code == "sentence-with-signs"}
-    empty = {path for path in empty if path[:-1] not in sentences}
+    mixed_up = {fault.place.path[:-1] for fault in told if fault.code in MIXED_UP}
+    empty = {path for path in empty if path[:-1] not in mixed_up}
     around = {path[:-1] for path in empty} | empty
     kept = (fault for fault in told if not (fault.code in FOLLOWING and fault.place.path in around))
     return (*kept, *(_nothing(file, path) for path in sorted(empty, key=repr)))

@@ -96,4 +96,4 @@ class Part:
     @classmethod
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `component: amount`, one to a line."""
-        return pair_schema(ComponentName, PartDetail, handler, make=cls, example="60 g")
+        return pair_schema(ComponentName, PartDetail, handler, make=cls, example="60 g", alone="take")

@@ -90,8 +90,6 @@ class MealDetail(BookModel):
     @model_validator(mode="before")
     @classmethod
     def _dish_alone(cls, value: object) -> object:
-        if isinstance(value, list):
-            raise slip("one-dish", "one dish is wanted here", "write a line for each: `- supper: squash stew`")
         return {"dish": value} if isinstance(value, str) else value
 
 
@@ -107,14 +105,23 @@ class MealLine:
     @classmethod
     def __get_pydantic_core_schema__(cls, source: object, handler: GetCoreSchemaHandler) -> CoreSchema:
         """Read `supper: squash stew`, one to a line."""
-        pair = pair_schema(Meal, MealDetail, handler, make=cls, example="squash stew", wants="dish")
+        pair = pair_schema(Meal, MealDetail, handler, make=cls, example="squash stew", wants="dish", alone="dish")
         return core_schema.no_info_before_validator_function(_says_which_meal, pair)
 
 
 def _says_which_meal(value: object) -> object:
+    """Let through what names a meal; raises slip(...) for a dish alone, and for several dishes behind one meal."""
     if isinstance(value, str) and value not in set(Meal):
+        meal, _, rest = value.partition(" ")
+        if meal in set(Meal):
+            help = f"write it like `{meal}: {rest[:LONGEST]}`"
+            raise slip("no-meal", f"a colon is missing after `{meal}`", help)
         dish = value[:LONGEST]
         raise slip("no-meal", f'it does not say at which meal "{dish}" is eaten', f"write it like `supper: {dish}`")
+    for meal, dishes in value.items() if isinstance(value, dict) else ():
+        if isinstance(dishes, list) and meal in set(Meal):
+            each = ", ".join(f"`- {meal}: {str(dish)[:LONGEST]}`" for dish in dishes[:2]) or f"`- {meal}: squash stew`"
+            raise slip("one-dish", "one dish is wanted here", f"write a line for each: {each}", at=(meal,))
     return value
 
 

@@ -3,7 +3,14 @@
 from enum import StrEnum
 from typing import Annotated
 
-from pydantic import BeforeValidator, Field, GetCoreSchemaHandler, field_validator, model_validator
+from pydantic import (
+    BeforeValidator,
+    Field,
+    GetCoreSchemaHandler,
+    ValidationInfo,
+    field_validator,
+    model_validator,
+)
 from pydantic_core import CoreSchema
 
 from packlarder.book.base import BookModel, slip
@@ -87,6 +94,16 @@ class TripMargins(BookModel):
     """added to the fuel; left out, as the household does"""
 
 
+_BY_NAME = {
+    "water_containers": (
+        "each container by a name of yours, with what it holds,",
+        "water containers: {water bag: 10 L, bottle: {holds: 1 L, count: 4}}",
+    ),
+    "mealtimes": ("each meal with its time", "mealtimes: {breakfast: 7:00, supper: 18:30}"),
+}
+"""What stands behind keys that hold names, and how it is written."""
+
+
 class Trip(BookModel):
     """A trip: people, stops, meals, and what comes along to cook on."""
 
@@ -153,6 +170,14 @@ class Trip(BookModel):
                 message = f"day {stop.day} comes before day {self.stops[index - 1].day} of the stop above"
                 raise slip("out-of-order", message, "write the stops in the order of days", at=("stops", index, "day"))
         return self
+
+    @field_validator("water_containers", "mealtimes", mode="before")
+    @classmethod
+    def _by_name(cls, value: object, info: ValidationInfo) -> object:
+        if isinstance(value, str | list):
+            wanted, example = _BY_NAME[info.field_name or ""]
+            raise slip("wrong-shape", f"{wanted} is wanted here", f"write it like `{example}`")
+        return value
 
     @field_validator("stoves", "pots")
     @classmethod

@@ -17,7 +17,7 @@ from packlarder.cli.schemas import write_schemas
 from packlarder.cli.stages import book_folder, read
 from packlarder.figures.dryness import Drying
 from packlarder.figures.foods import FOODS, Food, closest_foods, words_meant
-from packlarder.figures.kinds import State
+from packlarder.figures.kinds import HomeDrying, State
 
 SMALL_WORDS = frozenset({"a", "and", "at", "for", "from", "in", "of", "on", "or", "the", "to", "with"})
 
@@ -71,7 +71,7 @@ def component_facts(name: str, book: Book) -> dict[str, str]:
         "was_says": texts.GUESSED.format(others="; ".join(others)) if others else texts.WAS,
         "went_in": f"went in: {LOADED[state]}  # raw, blanched, cooked or as it is" if loaded else EMPTY,
         "contains": f"contains: [{', '.join(food.allergens)}]" if food and food.allergens else "contains:",
-        "dried": f"dried: {_usual_drying(book) if loaded else Drying.BOUGHT_DRY.value}",
+        "dried": f"dried: {_usual_drying(food, book) if loaded else Drying.BOUGHT_DRY.value}",
         "form": quoted(name.rpartition(" ")[2].lower()) if " " in name else "pieces",
     }
 
@@ -119,7 +119,9 @@ def _own_way(component: Component) -> Way | None:
     return None if back is None or back.way is Way.IN_THE_POT else back.way
 
 
-def _usual_drying(book: Book) -> str:
-    """Give the way in which the household dries most."""
+def _usual_drying(food: Food | None, book: Book) -> str:
+    """Give the way in which the household dries most; freeze-dried what may not go raw into warm air."""
+    if food is not None and food.state is State.RAW and food.kind.rules.air_dry is not HomeDrying.YES:
+        return Drying.FREEZE_DRIED.value
     dried = Counter(one.dried for one in book.components.values())
     return max((Drying.AIR_DRIED, Drying.FREEZE_DRIED), key=lambda way: dried[way]).value

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
+from packlarder.book.amend import as_written
 from packlarder.faults import Severity
 from packlarder.figures.allergens import Allergen, concerns, wider
 from packlarder.figures.kinds import Kind
@@ -16,7 +17,9 @@ from packlarder.safety.rule import Rule, Shows, TripRule
 from packlarder.safety.trip_case import Eaten, TripCase, as_cooked
 from packlarder.safety.wording import days, litres
 
-_NOT_THIS_DISH = "leave {person} out of it with `for:`, or take another dish"
+_NOT_THIS_DISH = "give it to others alone, `{line}`, or take another dish"
+_NOT_ON_THE_LIST = "take it off `drinks`, and at a stop "
+_OTHER_DISH = "take another dish"
 _NOT_FROM_THE_BAG = "take something else on the move"
 _SPOONS = "boards, spoons and hands"
 
@@ -136,7 +139,7 @@ def _whole_day(case: TripCase, day: int) -> bool:
 
 def _at(case: TripCase, eater: Eater, eaten: Sequence[Eaten], **words: str) -> Hit:
     """Make a hit at all lines at which one person eats something, naming dishes and components."""
-    way = (_NOT_FROM_THE_BAG if eaten[0].meal is None else _NOT_THIS_DISH).format(person=eater.name)
+    way = _way_out(case, eater, eaten[0].meal)
     return case.at_lines(
         (one.line for one in eaten),
         person=eater.name,
@@ -145,6 +148,18 @@ def _at(case: TripCase, eater: Eater, eaten: Sequence[Eaten], **words: str) -> H
         way=way,
         **words,
     )
+
+
+def _way_out(case: TripCase, eater: Eater, meal: TripMeal | None) -> str:
+    """Say how a person is left out of a meal, with the line to write; nobody else may be left to eat it."""
+    if meal is None:
+        return _NOT_FROM_THE_BAG
+    others = [one.name for one in case.eaters if one.name in meal.eaters and one.name != eater.name]
+    if not others:
+        return _OTHER_DISH
+    detail = f"{{dish: {as_written(meal.plan.model.name.lower())}, for: [{', '.join(map(as_written, others))}]}}"
+    daily = _NOT_ON_THE_LIST if "drinks" in meal.line.path else ""
+    return daily + _NOT_THIS_DISH.format(line=f"- {meal.meal.value}: {detail}")
 
 
 def _by_dish(eaten: Iterable[Eaten]) -> Mapping[str, list[Eaten]]:

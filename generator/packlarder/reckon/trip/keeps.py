@@ -47,7 +47,7 @@ def too_late_for_jars(taken: Iterable[Taken], pantry: Pantry) -> Iterator[Fault]
         late = [one for one in found if pantry.shelf.past(one.want.component.id, one.want.on)]
         if late:
             jars = pantry.shelf.past(late[0].want.component.id, late[0].want.on)
-            yield jar_expires([one.want for one in late], jars, sum(one.short_g for one in found))
+            yield jar_expires([one.want for one in late], jars, sum(one.short_g for one in found), pantry.on)
 
 
 def _is_tub(pack: TripPack) -> bool:

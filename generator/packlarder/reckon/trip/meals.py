@@ -10,7 +10,7 @@ from packlarder.book.person import Person
 from packlarder.book.stop import Stop
 from packlarder.book.trip import OnTheMove, Trip
 from packlarder.faults import Fault, Gap, Place, Spot, has_errors
-from packlarder.figures.kinds import Cooking
+from packlarder.figures.kinds import Cooking, Group, Kind
 from packlarder.figures.trips import CARRIES_FROM
 from packlarder.reckon.amounts import dry_grams
 from packlarder.reckon.batch_slips import unknown_component
@@ -26,6 +26,12 @@ from packlarder.reckon.trip.sitting_pots import in_their_pots
 
 PlanOf = Callable[[str], DishPlan | None]
 """Gives the plan of a dish by its id; None for one that could not be planned, of which its own file tells."""
+
+
+_DRY_AND_HARD = frozenset(
+    kind for kind in Kind if kind.rules.group in (Group.STARCH, Group.LEGUME, Group.MEAL) and kind is not Kind.BREAD
+)
+"""What is hard to eat before it has had its water; fruit and vegetables are crisp."""
 
 
 def plan_trip(
@@ -224,6 +230,8 @@ class _Planner:
         if component.must_be_cooked is not Cooking.NO:
             self.faults.append(slips.cooked_on_the_move(component.model.name, replace(place, spot=Spot.KEY)))
             return None
+        if component.water is not None and component.kinds & _DRY_AND_HARD:
+            self.faults.append(slips.dry_from_the_bag(component.model.name, replace(place, spot=Spot.KEY)))
         return component
 
     def _ration_g(self, ration: OnTheMove, component: ComponentSums, place: Place) -> float:

@@ -129,6 +129,17 @@ def cooked_on_the_move(name: str, place: Place) -> Fault:
     )
 
 
+def dry_from_the_bag(name: str, place: Place) -> Fault:
+    """Say that food wants water before it is eaten, and is eaten from the bag."""
+    return Fault(
+        place=place,
+        code="not-ready",
+        message=f"{name} wants water, and is eaten dry from the bag here",
+        help="make it a meal at a stop, or take something that is ready to eat",
+        severity=Severity.WARNING,
+    )
+
+
 def not_weighed(what: str, missing: str, place: Place) -> Fault:
     """Say that an amount can not be turned into grams."""
     return Fault(place=place, code="not-convertible", message=f"{what} is not known", help=missing)

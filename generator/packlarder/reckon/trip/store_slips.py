@@ -67,7 +67,7 @@ def _own_rule(late: Sequence[Late], limit: Limit, names: Sequence[str]) -> str:
     return f"{taken}; if you know that yours keeps longer, write `{line}` under `larder: keeping:` in book.yaml"
 
 
-def jar_expires(late: Sequence[Want], jars: Sequence[Drawn], short_g: float) -> Fault:
+def jar_expires(late: Sequence[Want], jars: Sequence[Drawn], short_g: float, on: date) -> Fault:
     """Say that what the larder has of a food expires before it is eaten, so that the trip does not count on it.
 
     `jars` are those past their day, the one that keeps longest last; `short_g` is what lacks of it in all.
@@ -77,13 +77,15 @@ def jar_expires(late: Sequence[Want], jars: Sequence[Drawn], short_g: float) -> 
     held = f"{in_grams(sum(jar.grams for jar in jars))} of {name} in {_some([str(jar.mark) for jar in jars])}"
     until = "" if last.use_by is None else last.use_by.isoformat()
     latest = "" if len(jars) == 1 else " at the latest"
+    is_past = last.use_by is not None and last.use_by < on
+    eat = "its day is past, so look at it before anybody eats it" if is_past else "eat that at home while it keeps"
     how = "dried" if dried_at_home(first.component) else "mixed" if is_mix(first.component) else "bought"
     lines = list(dict.fromkeys(one.line for one in late))
     return Fault(
         place=lines[0],
         code=EXPIRES,
         message=f"{held} keep until {until}{latest}, and are wanted for {first.on.isoformat()}",
-        help=f"eat that at home while it keeps; for the trip {in_grams(short_g)} of {name} are still to be {how}",
+        help=f"{eat}; for the trip {in_grams(short_g)} of {name} are still to be {how}",
         severity=Severity.WARNING,
         also=tuple(lines[1:]),
     )
