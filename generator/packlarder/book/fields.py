@@ -167,6 +167,7 @@ Whole = Annotated[int, whole_between(1, WHOLE_CAP)]
 
 Weight = Annotated[Quantity, quantity_of(Dimension.WEIGHT, like="60 g")]
 Volume = Annotated[Quantity, quantity_of(Dimension.VOLUME, like="300 mL")]
+Count = Annotated[Quantity, quantity_of(Dimension.COUNT, like="2 eggs")]
 Minutes = Annotated[Quantity, quantity_of(Dimension.TIME, like="10 min")]
 Degrees = Annotated[Quantity, quantity_of(Dimension.TEMPERATURE, like="74 °C", below_zero=True)]
 Length = Annotated[Quantity, quantity_of(Dimension.LENGTH, like="1200 m")]
