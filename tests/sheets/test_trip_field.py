@@ -15,6 +15,7 @@ from packlarder.sheets.trip_dish import served_alike
 from packlarder.sheets.trip_field import trip_book
 from packlarder.sheets.trip_field_sheet import TripBook
 from packlarder.sheets.trip_opening import trip_opening
+from packlarder.sheets.trip_water import leg_ounces
 from packlarder.sheets.words import lowered
 
 HOUSEHOLD = trip_sample.book().book.household
@@ -199,10 +200,18 @@ def test_portions_read_well_and_say_whose_they_are() -> None:
 @pytest.mark.parametrize("system", list(System))
 def test_the_water_of_a_leg_is_the_sum_of_its_pieces_as_printed(system: System) -> None:
     """In litres and in fluid ounces; 1.89 + 0.62 + 1.04 + 0.13 + 0.02 = 3.70 L stand as one line of dishes."""
-    for card in leg_cards(TRIP, system):
+    for card in leg_cards(TRIP, HOUSEHOLD, system):
         unit = 1.0 if system is System.METRIC else size("1 fl oz")
         assert sum(round(size(one.figure) / unit) for one in card.made_of) == round(size(card.fill) / unit)
-    assert leg_cards(TRIP, System.METRIC)[0].made_of[0].figure == "3.70\u00a0L"
+    assert leg_cards(TRIP, HOUSEHOLD, System.METRIC)[0].made_of[0].figure == "3.70\u00a0L"
+
+
+def test_the_booklet_fills_as_much_as_the_page_says() -> None:
+    """In ounces more than the millilitres are: cooks pour cups, and their dishes say so."""
+    cards = leg_cards(TRIP, HOUSEHOLD, System.US)
+    for card, leg in zip(cards, TRIP.journey.legs, strict=True):
+        assert round(size(card.fill) / size("1 fl oz")) == leg_ounces(TRIP, leg, HOUSEHOLD)
+    assert leg_ounces(TRIP, TRIP.journey.legs[0], HOUSEHOLD) > TRIP.journey.legs[0].carry_ml / size("1 fl oz") + 1
 
 
 def test_water_that_is_used_where_it_is_filled_says_how_it_is_treated() -> None:

@@ -14,7 +14,7 @@ from packlarder.book.trip import Stands
 from packlarder.reckon.trip.journey import LegWater
 from packlarder.sheets.printed import NOTHING, Printed, System, plain
 from packlarder.sheets.trip import dates, trip_sheet
-from packlarder.sheets.trip_figures import in_quarts, in_whole_grams, weights
+from packlarder.sheets.trip_figures import fuel, in_quarts, in_whole_grams, weights
 from packlarder.sheets.trip_load import fed_table
 from packlarder.sheets.trip_water import leg_rows
 from packlarder.sheets.trips import book_trips
@@ -170,6 +170,12 @@ def test_protein_and_salt_stand_beside_their_ranges_too() -> None:
         table = fed_table(replace(one, journey=replace(one.journey, fed=changed)))
         assert table is not None
         assert {(row.beside, row.protein_beside, row.salt_beside) for row in table.rows} == {told}
+
+
+def test_fuel_is_never_less_in_ounces() -> None:
+    """939 g are 33.12 oz: 2 lb 1½ oz, not 2 lb 1."""
+    assert fuel(939).us == ("2\u00a0lb\u00a01½\u00a0oz",)
+    assert fuel(939).metric == ("939\u00a0g",)
 
 
 def test_the_head_of_the_page_has_weights_in_few_signs() -> None:

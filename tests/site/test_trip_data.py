@@ -10,12 +10,14 @@ from pathlib import Path
 
 import pytest
 from icalendar import Alarm, Calendar, Event
-from tests.site.sample_trip_data import ID, ON, at, checked_trip, trip
+from tests.site.sample_trip_data import ID, ON, at, book, checked_trip, trip
 from tests.site.samples import BOOK
 
+from packlarder.book.household import Units
 from packlarder.book.trip import Stands
 from packlarder.cli.downloads import downloads
 from packlarder.cli.plain_trip import plain_trip
+from packlarder.measure import as_typed
 from packlarder.publish.data import build_data
 from packlarder.publish.trip_calendar import REMINDED_OF, trip_calendar
 from packlarder.publish.trip_files import build_trip_files
@@ -25,10 +27,10 @@ from packlarder.reckon.trip.stores import TaskKind
 from packlarder.safety.whole import CheckedTrip
 from packlarder.sheets.book_sheet import BookTrips
 from packlarder.sheets.facts import Link
-from packlarder.sheets.printed import System
 from packlarder.sheets.trip_data import trip_data
 from packlarder.sheets.trip_data_records import TripData
 from packlarder.sheets.trip_sheet import TripIndex
+from packlarder.sheets.trip_water import leg_rows
 
 GOLDENS = Path(__file__).parent / "trip_files"
 
@@ -143,7 +145,7 @@ def test_notes_and_gaps_are_told_in_plain_spaces(data: TripData) -> None:
     assert data["missing"] == ["when to dry rice: no dryer in book.yaml gives it"]
     [note] = data["safety"]
     assert (note["rule"], note["severity"]) == ("hands-after-raw", "note")
-    assert note["text"] in " ".join(plain_trip(trip(), checked_trip().findings, System.METRIC, "foot").split())
+    assert note["text"] in " ".join(plain_trip(trip(), checked_trip().findings, book().household, "foot").split())
     assert note["source"]
 
 
@@ -308,7 +310,7 @@ def test_the_calendar_says_all_that_the_plan_says(data: TripData, events: dict[s
 def test_text_and_data_agree(data: TripData) -> None:
     """The text keeps to 80 columns and has the data's legs, fuel, shortfalls, times and RAW."""
     checked = checked_trip()
-    text = plain_trip(checked.sums, checked.findings, System.METRIC, "foot")
+    text = plain_trip(checked.sums, checked.findings, book().household, "foot")
     assert max(map(len, text.splitlines())) <= 80
     flat = " ".join(text.split())
     for leg in data["legs"]:
@@ -331,9 +333,11 @@ def test_text_and_data_agree(data: TripData) -> None:
 
 
 def test_text_is_in_the_households_units() -> None:
-    """130 g are 4.59 oz, rounded up to 4¾; 8,730 mL are 36.9 cups, rounded up to 9¼ quarts."""
+    """130 g are 4.59 oz, rounded up to 4¾; 8,730 mL are 295.2 fl oz, and what cooks pour in cups is more."""
     checked = checked_trip()
-    text = plain_trip(checked.sums, checked.findings, System.US, "foot")
+    ours = book().household
+    text = plain_trip(checked.sums, checked.findings, ours.model_copy(update={"units": Units.US}), "foot")
     assert "4¾ oz short" in text
-    assert "9¼ quarts" in text
+    [first, _] = leg_rows(checked.sums, ours)
+    assert f" {as_typed(first.total.us[0])}  " in text
     assert not re.search(r"\d (g|mL|L)\b", text)

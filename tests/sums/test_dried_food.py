@@ -8,7 +8,7 @@ from packlarder.figures.figure import Standing
 from packlarder.figures.foods import FOODS
 from packlarder.figures.keeping import KEEPINGS, Keeping, Kept, keeping_of
 from packlarder.figures.kinds import Group, State
-from packlarder.figures.soaking import SOAKINGS, Soaking, SoakWater, soaking_for
+from packlarder.figures.soaking import SOAKINGS, Soaking, SoakWater
 
 HOME_DRYING = (Drying.FREEZE_DRIED, Drying.AIR_DRIED)
 
@@ -103,14 +103,14 @@ def test_a_soak_is_for_foods_of_the_table(soaking: Soaking) -> None:
     assert soaking.foods
     for food in soaking.foods:
         assert food in FOODS
-        assert soaking_for(food) is soaking
+        assert [one for one in SOAKINGS.values() if food in one.foods] == [soaking]
     assert soaking.standing is Standing.COPY
     assert soaking.hours <= 2
 
 
 def test_what_has_no_published_soak() -> None:
     """A food that no table lists has no soak: none is borrowed."""
-    assert soaking_for("beef-ground-93-cooked-crumbles") is None
+    assert not any("beef-ground-93-cooked-crumbles" in one.foods for one in SOAKINGS.values())
     assert {one.id for one in SOAKINGS.values() if one.other_hours is not None} == {
         "pears",
         "snap beans",

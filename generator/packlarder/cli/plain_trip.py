@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 from textwrap import wrap
 
+from packlarder.book.household import Household
 from packlarder.cli import sheet_words as common
 from packlarder.cli import trip_words as words
 from packlarder.cli.plain import COLUMNS, GAP, columns, listed, page, paragraph, section, told
@@ -15,26 +16,29 @@ from packlarder.reckon.trip.stores import Shortfall, Task
 from packlarder.safety import Finding, on_the_page
 from packlarder.sheets import trip_names as names
 from packlarder.sheets import trip_water_words as water_words
-from packlarder.sheets.printed import System
+from packlarder.sheets.printed import NOTHING, Printed, System, plain
 from packlarder.sheets.trip_figures import heavy
+from packlarder.sheets.trip_journey_sheet import LegRow
+from packlarder.sheets.trip_water import leg_rows
 from packlarder.sheets.words import lowered
 
 INSET = " " * 4
 
 
-def plain_trip(trip: TripSums, findings: Iterable[Finding], system: System, foot: str) -> str:
+def plain_trip(trip: TripSums, findings: Iterable[Finding], household: Household, foot: str) -> str:
     """Set a trip with what the rules found, and `foot` below it."""
-    return page(_Page(trip, tuple(findings), system).lines(), foot)
+    return page(_Page(trip, tuple(findings), household).lines(), foot)
 
 
 class _Page:
     """Sets one trip, section by section."""
 
-    def __init__(self, trip: TripSums, findings: tuple[Finding, ...], system: System) -> None:
+    def __init__(self, trip: TripSums, findings: tuple[Finding, ...], household: Household) -> None:
         self.trip = trip
         self.journey = trip.journey
         self.findings = findings
-        self.system = system
+        self.household = household
+        self.system = System(household.units.value)
         self.clock_of = {one.number: one for one in trip.journey.clock}
 
     def lines(self) -> Iterator[str]:
@@ -42,7 +46,8 @@ class _Page:
         yield from section(common.MISSING, listed(f"{gap.what}: {gap.missing}" for gap in self.trip.gaps))
         yield from section(common.CAUTIONS, listed(f"{one.text} ({one.source})" for one in on_the_page(self.findings)))
         yield from section(words.MENU, self._menu())
-        legs = (line for leg in self.journey.legs for line in self._leg(leg))
+        rows = zip(self.journey.legs, leg_rows(self.trip, self.household), strict=True)
+        legs = (line for leg, row in rows for line in self._leg(leg, row))
         yield from section(words.WATER, (*legs, *self._on_the_spot()))
         yield from section(words.FUEL, told([(fuel.fuel, self._fuel(fuel)) for fuel in self.journey.fuels]))
         short = [(named(one.component.model.name, raw=one.component.raw), self._short(one)) for one in self._lacking]
@@ -101,27 +106,16 @@ class _Page:
             yield names.FOR.format(names=common.COMMA.join(meal.eaters))
         yield from names.stand_ins(meal)
 
-    def _leg(self, leg: Leg) -> Iterator[str]:
+    def _leg(self, leg: Leg, row: LegRow) -> Iterator[str]:
+        """Set a leg with the figures of its page, which count what cooks pour more where they pour cups."""
         days = lowered(names.days_called(self.trip, leg))
         yield from wrap(words.LEG.format(leg=names.leg_called(self.trip, leg), days=days), COLUMNS)
-        rows = [(self._volume(leg.carry_ml), common.COMMA.join(self._pieces(leg)) or common.IN_ALL)]
+        told = [(self._printed(piece.figure), piece.label) for piece in row.pieces]
+        pieces = [words.PIECE.format(water=water, kind=kind) for water, kind in told if water != NOTHING]
+        rows = [(self._printed(row.total), common.COMMA.join(pieces) or common.IN_ALL)]
         yield from (f"{GAP}{line}" for line in _inset(rows))
-        for text in self._leg_notes(leg):
-            yield from paragraph(text, INSET)
-
-    def _pieces(self, leg: Leg) -> Iterator[str]:
-        for kind, millilitres in leg.water._asdict().items():
-            if millilitres:
-                yield words.PIECE.format(water=self._volume(millilitres), kind=water_words.PIECES[kind])
-
-    def _leg_notes(self, leg: Leg) -> Iterator[str]:
-        if leg.short_ml:
-            yield water_words.LACKS.format(water=self._volume(leg.short_ml))
-        if leg.treated_by is not None and leg.treated_ml:
-            yield water_words.treated(self._volume(leg.treated_ml), leg.treated_by, leg.wait_min)
-        if leg.from_other_ml:
-            where = water_words.other_water(self.trip, leg)
-            yield water_words.FROM_OTHER.format(water=self._volume(leg.from_other_ml), where=where)
+        for line in (row.short, row.treated, row.other):
+            yield from paragraph(plain(line, self.system, 0), INSET)
 
     def _on_the_spot(self) -> Iterator[str]:
         """Give what is used at each stop where it is filled, and how it is treated."""
@@ -195,6 +189,9 @@ class _Page:
                 span = least if least == most else words.SPAN.format(least=least, most=most)
                 rows.append((eater.name, span if known else f"{common.AT_LEAST}{span}"))
         yield from columns(rows)
+
+    def _printed(self, figure: Printed) -> str:
+        return figure.text(self.system, 0)
 
     def _volume(self, millilitres: float) -> str:
         return in_cups(millilitres, UP) if self.system is System.US else in_ml(millilitres, UP)

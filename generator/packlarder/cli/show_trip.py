@@ -9,7 +9,6 @@ from packlarder.cli.plain_trip import plain_trip
 from packlarder.cli.stages import edition_of
 from packlarder.cli.trip_asked import trip_asked_for
 from packlarder.sheets.dish import day as printed_day
-from packlarder.sheets.printed import System
 from packlarder.sheets.trip_data import trip_data
 
 
@@ -25,5 +24,5 @@ def show_trip(options: Options) -> int:
         print_json(json.dumps(data, ensure_ascii=False, indent=2))
     else:
         foot = texts.FOOT.format(title=household.title, edition=edition, day=printed_day(opened.day))
-        print(plain_trip(trip.sums, trip.findings, System(household.units.value), foot), end="")
+        print(plain_trip(trip.sums, trip.findings, household, foot), end="")
     return 0

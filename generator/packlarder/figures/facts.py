@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
-from packlarder.figures.figure import Standing
+from packlarder.figures.figure import Figure, Standing
 from packlarder.figures.rows import read_rows
 
 _ID = re.compile(r"\bT[0-9]+-[0-9]+\b")
@@ -62,3 +62,9 @@ def _fact(row: Mapping[str, str]) -> Fact:
 
 
 FACTS: Mapping[str, Fact] = MappingProxyType({row["id"]: _fact(row) for row in read_rows("facts.csv")})
+
+
+def from_fact(name: str, value: float, unit: str, fact: str) -> Figure:
+    """Make a figure of ours of what a fact says; its source and standing are the fact's."""
+    found = FACTS[fact]
+    return Figure(name=name, value=value, unit=unit, source=found.source, standing=found.standing)

@@ -11,13 +11,6 @@ FUEL_MARGIN = Figure(
     low=0.10,
     high=0.50,
 )
-HELD_BACK = Figure(
-    name="share of the water held back when mixing, to top up with",
-    value=0.10,
-    unit="of the water",
-    source="top up by the look of it; our choice",
-    standing=Standing.COMMON_PRACTICE,
-)
 WATER_DEPARTS = Figure(
     name="difference between a household's water and the mass balance that is worth a note",
     value=0.15,

@@ -73,11 +73,6 @@ class WeighedSoak:
     standing: Standing
 
 
-def soaking_for(food_id: str) -> Soaking | None:
-    """Give the published soak for a food of the table, fresh or dried."""
-    return next((soaking for soaking in SOAKINGS.values() if food_id in soaking.foods), None)
-
-
 def _soaking(row: Mapping[str, str]) -> Soaking:
     return Soaking(
         id=row["id"],

@@ -2,13 +2,8 @@
 
 from dataclasses import dataclass
 
-from packlarder.figures.facts import FACTS
+from packlarder.figures.facts import FACTS, from_fact
 from packlarder.figures.figure import Figure, Standing
-
-
-def _from_fact(name: str, value: float, unit: str, fact: str) -> Figure:
-    found = FACTS[fact]
-    return Figure(name=name, value=value, unit=unit, source=found.source, standing=found.standing)
 
 
 def _day(name: str, value: float, unit: str, source: str, standing: Standing) -> Figure:
@@ -32,10 +27,10 @@ HEAT_DRINKING = Figure(
     low=0.7,
     high=0.95,
 )
-ROLLING_BOIL = _from_fact("rolling boil that makes water safe", 1, "min", "T8-01")
-ROLLING_BOIL_HIGH = _from_fact("rolling boil that makes water safe high up", 3, "min", "T8-03")
-BOIL_LONGER_ABOVE = _from_fact("height above which water is boiled for 3 min", 1500, "m", "T8-03")
-CHLORINE_WAIT = _from_fact("time that water stands with chlorine", 30, "min", "T8-08")
+ROLLING_BOIL = from_fact("rolling boil that makes water safe", 1, "min", "T8-01")
+ROLLING_BOIL_HIGH = from_fact("rolling boil that makes water safe high up", 3, "min", "T8-03")
+BOIL_LONGER_ABOVE = from_fact("height above which water is boiled for 3 min", 1500, "m", "T8-03")
+CHLORINE_WAIT = from_fact("time that water stands with chlorine", 30, "min", "T8-08")
 CHLORINE_WAIT_COLD = Figure(
     name="time that very cold water stands with chlorine",
     value=60,
@@ -58,7 +53,6 @@ CHLORINE_DIOXIDE_WAIT = Figure(
     standing=Standing.FROM_MEMORY,
 )
 
-_RATIONING = "outdoor-school rationing, in wide circulation"
 _REFERENCE_INTAKES = (
     "National Academies: Dietary Reference Intakes for Energy, Carbohydrate, ... Protein (2002), adults"
 )
@@ -72,13 +66,14 @@ class DayRange:
     most: Figure
 
 
+LEAST_ENERGY = from_fact("least energy to plan for a day", 2250, "kcal per person", "T15-01")
 DAY_ENERGY = DayRange(
-    least=_day("least energy to plan for a day", 2250, "kcal per person", _RATIONING, Standing.COPY),
-    most=_day("most energy to plan for a day", 4500, "kcal per person", _RATIONING, Standing.COPY),
+    least=LEAST_ENERGY,
+    most=from_fact("most energy to plan for a day", 4500, "kcal per person", "T15-01"),
 )
 DAY_FOOD = DayRange(
-    least=_day("least food to plan for a day", 500, "g per person", _RATIONING, Standing.COPY),
-    most=_day("most food to plan for a day", 1100, "g per person", _RATIONING, Standing.COPY),
+    least=from_fact("least food to plan for a day", 500, "g per person", "T15-01"),
+    most=from_fact("most food to plan for a day", 1100, "g per person", "T15-01"),
 )
 PROTEIN_SHARE = DayRange(
     least=_day("least share of protein", 0.10, "of the energy", _REFERENCE_INTAKES, Standing.PUBLISHED),

@@ -35,13 +35,6 @@ PINT = _exact("liquid pint, US", 473.176473, "mL", _NIST)
 QUART = _exact("liquid quart, US", 946.352946, "mL", _NIST)
 GALLON = _exact("gallon, US", 3785.411784, "mL", _NIST)
 
-METRIC_CUP = Figure(
-    name="metric cup (not used by us)",
-    value=250.0,
-    unit="mL",
-    source="trade custom outside the USA",
-    standing=Standing.COMMON_PRACTICE,
-)
 LABEL_CUP = Figure(
     name="nutrition-label cup (not used by us)",
     value=240.0,

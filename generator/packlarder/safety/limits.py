@@ -1,18 +1,12 @@
 """The figures that the rules measure by, each taken from a fact."""
 
-from packlarder.figures.facts import FACTS
+from packlarder.figures.facts import FACTS, from_fact
 from packlarder.figures.figure import Figure, Standing
 
-
-def _limit(name: str, value: float, unit: str, fact: str) -> Figure:
-    found = FACTS[fact]
-    return Figure(name=name, value=value, unit=unit, source=found.source, standing=found.standing)
-
-
-WET_TIME = _limit("longest time that perishable food stands wet", 120, "min", "T2-18")
-WET_TIME_HOT = _limit("longest time that perishable food stands wet on a hot day", 60, "min", "T2-18")
-HOT_DAY = _limit("air temperature above which a day counts as hot", 32, "°C", "T2-02")
-SOAK_TIME = _limit("longest soak without a refrigerator", 120, "min", "T6-09")
+WET_TIME = from_fact("longest time that perishable food stands wet", 120, "min", "T2-18")
+WET_TIME_HOT = from_fact("longest time that perishable food stands wet on a hot day", 60, "min", "T2-18")
+HOT_DAY = from_fact("air temperature above which a day counts as hot", 32, "°C", "T2-02")
+SOAK_TIME = from_fact("longest soak without a refrigerator", 120, "min", "T6-09")
 EGG_IDLE = Figure(
     name="longest time that mixed raw egg stands beyond its own wait",
     value=10,
@@ -20,13 +14,13 @@ EGG_IDLE = Figure(
     source=f"{FACTS['T2-16'].source}: used at once; our choice of what that is at camp",
     standing=Standing.COMMON_PRACTICE,
 )
-EGG_TIME = _limit("longest time that raw egg stands mixed", 60, "min", "T2-16")
-RICE_TIME = _limit("longest time that cooked rice stands warm", 60, "min", "T7-08")
+EGG_TIME = from_fact("longest time that raw egg stands mixed", 60, "min", "T2-16")
+RICE_TIME = from_fact("longest time that cooked rice stands warm", 60, "min", "T7-08")
 
-KIDNEY_SOAK = _limit("soak of kidney beans, at least", 300, "min", "T7-02")
-KIDNEY_BOIL = _limit("boil of kidney beans, at least", 30, "min", "T7-02")
+KIDNEY_SOAK = from_fact("soak of kidney beans, at least", 300, "min", "T7-02")
+KIDNEY_BOIL = from_fact("boil of kidney beans, at least", 30, "min", "T7-02")
 
-COOK_LONGER_ABOVE = _limit("height above which meat takes noticeably longer", 914, "m", "T14-01")
+COOK_LONGER_ABOVE = from_fact("height above which meat takes noticeably longer", 914, "m", "T14-01")
 LEGUMES_ABOVE = Figure(
     name="height above which dry legumes take more than three times as long",
     value=3000,
@@ -48,8 +42,8 @@ MEASURED_SHARE = Figure(
     source="heat takes its time to the middle of the thinnest layer; our choice",
     standing=Standing.COMMON_PRACTICE,
 )
-HEAT_STEP = _limit("heat step of meat before it is dried in warm air, at least", 71.1, "°C", "T4-01")
-HEAT_STEP_POULTRY = _limit("heat step of poultry before it is dried in warm air, at least", 73.9, "°C", "T4-01")
+HEAT_STEP = from_fact("heat step of meat before it is dried in warm air, at least", 71.1, "°C", "T4-01")
+HEAT_STEP_POULTRY = from_fact("heat step of poultry before it is dried in warm air, at least", 73.9, "°C", "T4-01")
 SAME_DEGREES = Figure(
     name="difference below which two temperatures are the same figure, rounded in °F or in °C",
     value=0.25,
@@ -64,9 +58,8 @@ OILY_ABOVE = Figure(
     source="dried 80/20 beef holds 37 % and dried egg 44 %, dried lean meat under 15 %; our choice",
     standing=Standing.COMMON_PRACTICE,
 )
-AT_RISK_FROM = _limit("age from which germs in food harm more", 65, "years", "T3-19")
-AT_RISK_BELOW = _limit("age below which germs in food harm more", 5, "years", "T3-19")
-ENERGY_FROM = _limit("energy of a day of food from which planning starts, for each person", 2250, "kcal", "T15-01")
+AT_RISK_FROM = from_fact("age from which germs in food harm more", 65, "years", "T3-19")
+AT_RISK_BELOW = from_fact("age below which germs in food harm more", 5, "years", "T3-19")
 SPARE_DAY_ABOVE = Figure(
     name="length of a trip above which a day in reserve is worth a note",
     value=3,

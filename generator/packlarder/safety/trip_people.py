@@ -6,13 +6,14 @@ from packlarder.book.amend import as_written
 from packlarder.faults import Severity
 from packlarder.figures.allergens import Allergen, concerns, wider
 from packlarder.figures.kinds import Kind
+from packlarder.figures.trips import LEAST_ENERGY
 from packlarder.figures.verbs import VERBS
 from packlarder.reckon.trip.journey import Fed
 from packlarder.reckon.trip.records import Eater, TripMeal
 from packlarder.safety.case import listed
 from packlarder.safety.cooking import reheat_falls_short
 from packlarder.safety.hit import Hit
-from packlarder.safety.limits import AT_RISK_BELOW, AT_RISK_FROM, ENERGY_FROM
+from packlarder.safety.limits import AT_RISK_BELOW, AT_RISK_FROM
 from packlarder.safety.rule import Rule, Shows, TripRule
 from packlarder.safety.trip_case import Eaten, TripCase, as_cooked
 from packlarder.safety.wording import days, litres
@@ -121,11 +122,11 @@ def too_little_energy(case: TripCase) -> Iterator[Hit]:
     portions = {one.name: one.portion for one in case.eaters}
     whole = {day for day in range(1, case.sums.last_day + 1) if _whole_day(case, day)}
     known = [fed for fed in case.sums.journey.fed if fed.complete and fed.day in whole and fed.name in portions]
-    short = [(_kcal(fed, portions), fed.day) for fed in known if _kcal(fed, portions) < ENERGY_FROM.value]
+    short = [(_kcal(fed, portions), fed.day) for fed in known if _kcal(fed, portions) < LEAST_ENERGY.value]
     if short:
         least_kcal = int(min(short)[0] // 10) * 10
         words = {"kcal": f"{least_kcal:,}", "days": days(day for _, day in short)}
-        yield case.hit("stops", **words, least=f"{ENERGY_FROM.value:,.0f}")
+        yield case.hit("stops", **words, least=f"{LEAST_ENERGY.value:,.0f}")
 
 
 def _kcal(fed: Fed, portions: Mapping[str, float]) -> float:

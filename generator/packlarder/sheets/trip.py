@@ -17,6 +17,7 @@ from packlarder.sheets.dish import caution, day
 from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import Printed
 from packlarder.sheets.trip_figures import alike, energy, heavy, weight
+from packlarder.sheets.trip_figures import fuel as fuel_weight
 from packlarder.sheets.trip_load import day_rows, fed_table, fuel_sheets, kit_rows, rubbish_facts
 from packlarder.sheets.trip_menu import menu_days
 from packlarder.sheets.trip_packing import bearer_rows, fill_list, packing_list
@@ -78,7 +79,7 @@ def strip_of(trip: TripSums, household: Household) -> Iterator[Fact]:
         yield _fact("water", leg_total(trip, heaviest, household))
     for fuel in trip.journey.fuels:
         label = words.STRIP["fuel" if len(trip.journey.fuels) == 1 else "fuel_of"].format(fuel=fuel.fuel)
-        yield _of(label, weight(fuel.need_g))
+        yield _of(label, fuel_weight(fuel.need_g))
     if trip.packs:
         yield _fact("food", heavy(trip.grams))
     fed = [one.energy_kcal for one in trip.journey.fed if one.day <= trip.last_day]

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
+from packlarder.book.household import Household
 from packlarder.book.stop import Stop
 from packlarder.figures.allergens import Allergen, concerns
 from packlarder.measure import in_percent
@@ -18,7 +19,9 @@ from packlarder.sheets.ounces import in_whole_ounces
 from packlarder.sheets.printed import System
 from packlarder.sheets.sources import front_cautions
 from packlarder.sheets.trip_field_sheet import Amount, AvoidLine, DishRef, FuelCard, LegCard, SafetyCard, SpotCard
+from packlarder.sheets.trip_figures import fuel as fuel_weight
 from packlarder.sheets.trip_names import SPARE_DAY, cartridges, day_called, days_called, leg_called, stop_called
+from packlarder.sheets.trip_water import leg_ounces
 from packlarder.sheets.words import ended, opened
 
 MOST_FINDINGS = 12
@@ -36,29 +39,29 @@ def volume(millilitres: float, system: System) -> str:
     return series.whole_ounces(in_whole_ounces(millilitres)) if system is System.US else series.whole_ml(millilitres)
 
 
-def leg_cards(trip: TripSums, system: System) -> tuple[LegCard, ...]:
-    """Give the water of each leg."""
-    return tuple(_leg(trip, leg, system) for leg in trip.journey.legs)
+def leg_cards(trip: TripSums, household: Household, system: System) -> tuple[LegCard, ...]:
+    """Give the water of each leg, as much as its page says."""
+    ounces = (leg_ounces(trip, leg, household) for leg in trip.journey.legs)
+    return tuple(_leg(trip, leg, whole, system) for leg, whole in zip(trip.journey.legs, ounces, strict=True))
 
 
-def _leg(trip: TripSums, leg: Leg, system: System) -> LegCard:
+def _leg(trip: TripSums, leg: Leg, ounces: int, system: System) -> LegCard:
     return LegCard(
         heading=opened(trip_words.LEG_HEADING.format(number=leg.number, leg=leg_called(trip, leg))),
         days=days_called(trip, leg),
-        fill=volume(leg.carry_ml, system),
-        made_of=tuple(_made_of(leg, system)),
+        fill=series.whole_ounces(ounces) if system is System.US else series.whole_ml(leg.carry_ml),
+        made_of=tuple(_made_of(leg, ounces, system)),
         notes=tuple(_leg_notes(trip, leg, system)),
         short=water_words.LACKS.format(water=volume(leg.short_ml, system)) if leg.short_ml else "",
     )
 
 
-def _made_of(leg: Leg, system: System) -> Iterator[Amount]:
+def _made_of(leg: Leg, ounces: int, system: System) -> Iterator[Amount]:
     """Give the pieces of a leg's water in short, so printed that they add up to what is filled."""
     pieces = leg.water._asdict()
     dishes = sum(pieces.pop(key) for key in IN_DISHES)
     told = {trip_words.IN_DISHES: dishes, **{water_words.PIECES[key]: piece for key, piece in pieces.items()}}
-    ounces = share_out(in_whole_ounces(leg.carry_ml), list(told.values()))
-    for (label, millilitres), whole in zip(told.items(), ounces, strict=True):
+    for (label, millilitres), whole in zip(told.items(), share_out(ounces, list(told.values())), strict=True):
         if millilitres:
             figure = series.whole_ounces(whole) if system is System.US else series.whole_ml(millilitres)
             yield Amount(label=label, figure=figure)
@@ -112,13 +115,16 @@ def fuel_cards(trip: TripSums, system: System) -> tuple[FuelCard, ...]:
 
 
 def _fuel(trip: TripSums, fuel: Fuel, system: System) -> FuelCard:
-    stops = [Amount(label=_burnt_at(trip, stop, system), figure=weight(stop.grams, system)) for stop in fuel.stops]
-    margin = Amount(label=trip_words.FUEL_MARGIN_ROW, figure=weight(fuel.margin_g, system))
+    stops = [
+        Amount(label=_burnt_at(trip, stop, system), figure=fuel_weight(stop.grams).text(system, 0))
+        for stop in fuel.stops
+    ]
+    margin = Amount(label=trip_words.FUEL_MARGIN_ROW, figure=fuel_weight(fuel.margin_g).text(system, 0))
     stoves = words.COMMA.join(fuel.stoves)
     return FuelCard(
         heading=opened(trip_words.FUEL_HEADING.format(fuel=fuel.fuel, stoves=stoves)),
         stops=(*stops, margin) if fuel.margin_g else tuple(stops),
-        need=weight(fuel.need_g, system),
+        need=fuel_weight(fuel.need_g).text(system, 0),
         taken=_taken(fuel, system),
     )
 
@@ -126,7 +132,7 @@ def _fuel(trip: TripSums, fuel: Fuel, system: System) -> FuelCard:
 def _burnt_at(trip: TripSums, stop: StopFuel, system: System) -> str:
     place = SPARE_DAY if stop.stop is None else opened(stop_called(trip, stop.stop))
     besides = [
-        phrase.format(weight=weight(grams, system))
+        phrase.format(weight=fuel_weight(grams).text(system, 0))
         for phrase, grams in ((trip_words.TREATING, stop.treating_g), (trip_words.MELTING, stop.melting_g))
         if grams
     ]
@@ -136,7 +142,7 @@ def _burnt_at(trip: TripSums, stop: StopFuel, system: System) -> str:
 def _taken(fuel: Fuel, system: System) -> tuple[str, ...]:
     """Say which cartridges are taken along, or how much of what is poured."""
     if not fuel.in_hand_g and not fuel.new_g:
-        return (trip_words.POURED.format(weight=weight(fuel.need_g, system)),)
+        return (trip_words.POURED.format(weight=fuel_weight(fuel.need_g).text(system, 0)),)
     return cartridges(fuel, lambda grams: weight(grams, system))
 
 

@@ -38,7 +38,7 @@ def trip_book(checked: CheckedTrip, household: Household, *, edition: str, on: d
         people=tuple(_goer(one) for one in trip.eaters),
         how_to_use=trip_words.HOW_TO_USE,
         menu=menu(trip, ids),
-        legs=leg_cards(trip, system),
+        legs=leg_cards(trip, household, system),
         on_the_spot=spot_cards(trip, system),
         water_notes=water_notes(trip, system),
         fuels=fuel_cards(trip, system),

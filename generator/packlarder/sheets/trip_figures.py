@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
-from packlarder.measure import NARROW, NO_BREAK, as_weighed, in_cups, in_kcal, in_ml, in_ounces
+from packlarder.measure import NARROW, NO_BREAK, UP, as_weighed, in_cups, in_kcal, in_ml, in_ounces
 from packlarder.measure.printing import amount
 from packlarder.measure.units import POUND, QUART
 from packlarder.reckon.kitchen import share_out
@@ -29,6 +29,11 @@ def weight(grams: float | None) -> Printed:
     if not grams:
         return NO_FIGURE
     return Printed((in_whole_grams(grams),), (in_ounces(grams),))
+
+
+def fuel(grams: float | None) -> Printed:
+    """Print a weight of fuel, which is whole grams already; ounces are rounded up, so that there is enough."""
+    return Printed((in_whole_grams(grams),), (in_ounces(grams, UP),)) if grams else NO_FIGURE
 
 
 def in_whole_grams(grams: float) -> str:

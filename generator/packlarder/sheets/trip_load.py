@@ -14,6 +14,7 @@ from packlarder.sheets import trip_words as words
 from packlarder.sheets.facts import Fact
 from packlarder.sheets.printed import Line, Printed, Run, System
 from packlarder.sheets.trip_figures import alike, bulk, energy, heavy, scales, weight, within
+from packlarder.sheets.trip_figures import fuel as fuel_weight
 from packlarder.sheets.trip_journey_sheet import DayRow, FedRow, FedTable, FuelSheet, KitRow, StopFuelRow
 from packlarder.sheets.trip_menu import date_of, named
 from packlarder.sheets.words import set_line
@@ -41,15 +42,15 @@ def _fuel(trip: TripSums, fuel: Fuel) -> FuelSheet:
         stops=tuple(
             StopFuelRow(
                 place=names.SPARE_DAY if one.stop is None else names.stop_called(trip, one.stop),
-                cooking=weight(one.cooking_g),
-                treating=weight(one.treating_g),
-                melting=weight(one.melting_g),
-                weight=weight(one.grams),
+                cooking=fuel_weight(one.cooking_g),
+                treating=fuel_weight(one.treating_g),
+                melting=fuel_weight(one.melting_g),
+                weight=fuel_weight(one.grams),
             )
             for one in fuel.stops
         ),
-        margin=weight(fuel.margin_g),
-        need=weight(fuel.need_g),
+        margin=fuel_weight(fuel.margin_g),
+        need=fuel_weight(fuel.need_g),
         taken=tuple(_taken(fuel)),
     )
 
