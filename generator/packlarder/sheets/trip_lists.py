@@ -91,7 +91,7 @@ def _pack(trip: TripSums, pack: TripPack, system: System) -> PackLine:
     return PackLine(
         mark=pack.mark,
         called=called,
-        holds="" if holds.casefold() == called.casefold() else holds,
+        holds="" if holds.casefold() == pack.called.casefold() else holds,
         weight=weight(pack.grams, system) if pack.items else "",
         bearer=pack.bearer,
         raw=pack.raw,
@@ -102,10 +102,12 @@ def _pack(trip: TripSums, pack: TripPack, system: System) -> PackLine:
 
 
 def pack_called(pack: TripPack) -> str:
-    """Name a pack: by what it is called, a tub by what is in it, a bag by what it is for."""
+    """Name a pack: by what it is called and for whom, a tub by what is in it, a bag by what it is for."""
     if is_tub(pack):
         name = pack.items[0].component.model.name
         return words.FROM.format(name=name, where=pack.called) if pack.called else name
+    if pack.for_:
+        return trip_words.FOR_ONE.format(holds=pack.called, name=pack.for_)
     return pack.called or opened(trip_words.ON_THE_MOVE)
 
 

@@ -15,7 +15,7 @@ from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.field import field_opening
 from packlarder.sheets.field_sheet import FieldMeal, FieldOpening, FieldPack
 from packlarder.sheets.printed import System
-from packlarder.sheets.trip_cards import weight
+from packlarder.sheets.trip_cards import volume, weight
 from packlarder.sheets.trip_dish import (
     at_its_stop,
     bought_besides,
@@ -23,6 +23,7 @@ from packlarder.sheets.trip_dish import (
     clock_of,
     mark,
     moments,
+    one_for_each,
     opening_id,
     tub_of,
 )
@@ -148,13 +149,28 @@ class _Opener:
             if not pack.number:
                 yield self._tub(pack, self.dish.plan.parts[next(loose)].component.id)
             elif self.single:
-                yield from self._with_bought(pack, known.get(pack.number))
+                own = one_for_each(self.first, pack.number.partition(".")[2], self.trip)
+                yield from self._of_each(pack, own) if own else self._with_bought(pack, known.get(pack.number))
             else:
-                yield replace(pack, marks=tuple(mark(meal, pack.number) for meal in self.group))
+                yield replace(pack, marks=tuple(self._marks(meal, pack.number) for meal in self.group))
 
     def _tub(self, pack: FieldPack, component: str) -> FieldPack:
         tub = tub_of(self.first, component, self.trip)
         return pack if tub is None else replace(pack, number=tub.mark, holds=self._where_bought(pack.holds, tub))
+
+    def _of_each(self, pack: FieldPack, own: Sequence[TripPack]) -> Iterator[FieldPack]:
+        """Give the pack of each eater, with their water."""
+        for one in own:
+            phrase = trip_words.FOR_ONE_WITH if one.water_ml else trip_words.FOR_ONE
+            holds = phrase.format(holds=_names(one), name=one.for_, water=volume(one.water_ml, self.system))
+            yield replace(pack, number=one.mark, holds=holds, weight=weight(one.grams, self.system))
+
+    def _marks(self, meal: TripMeal, number: str) -> str:
+        """Give the mark that a pack bears for a meal: where each eater has one, the first and the last."""
+        own = one_for_each(meal, number, self.trip)
+        if len(own) < 2:
+            return mark(meal, number)
+        return trip_words.MARKS_OF_EACH.format(first=own[0].mark, last=own[-1].mark)
 
     def _with_bought(self, pack: FieldPack, known: TripPack | None) -> Iterator[FieldPack]:
         """Give a pack as it comes from home, then what is bought for it on the way."""

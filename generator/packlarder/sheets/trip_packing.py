@@ -33,7 +33,7 @@ def packing_list(trip: TripSums) -> tuple[PackDay, ...]:
 def _pack(trip: TripSums, pack: TripPack) -> TripPackRow:
     return TripPackRow(
         mark=pack.mark,
-        called=pack.called,
+        called=words.FOR_ONE.format(called=pack.called, name=pack.for_) if pack.for_ else pack.called,
         items=tuple(_items(pack)),
         weight=weight(pack.grams),
         raw=pack.raw,

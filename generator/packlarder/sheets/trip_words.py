@@ -36,6 +36,7 @@ TREATED_BY = "{fills}, by {way}"
 FILLED_AT_HOME = "filled at home"
 FILLED = "filled at {place}: {fills}"
 
+FOR_ONE = "{called}, for {name}"
 PORTION_ONE = "1 portion"
 PORTIONS = "{count} portions"
 COOKED_ON = "{stove}, {pot}"
