@@ -64,3 +64,20 @@ def test_what_is_bought_on_the_way_has_no_label() -> None:
     bought = replace(TRIP.packs[0], bought_at=1)
     made = trip_labels(replace(TRIP, packs=(bought, *TRIP.packs[1:])), HOUSEHOLD, edition="0", title="")
     assert [one.number for one in made.packs] == [one.number for one in MADE.packs[1:]]
+
+
+def test_a_pack_of_one_eater_bears_the_name_and_its_own_water() -> None:
+    """Lentil rice that lies in two packs: each has its own weight and water, and how high both stand."""
+    whole = next(pack for pack in TRIP.packs if pack.mark == "5.1")
+    own = [
+        replace(whole, mark=f"5.1{letter}", for_=name, water_ml=water, items=(replace(whole.items[0], grams=grams),))
+        for letter, name, water, grams in (("a", "Runa", 200, 90), ("b", "Eskil", 240, 108))
+    ]
+    at = TRIP.packs.index(whole)
+    packs = (*TRIP.packs[:at], *own, *TRIP.packs[at + 1 :])
+    made = trip_labels(replace(TRIP, packs=packs), HOUSEHOLD, edition="0", title="").packs[at : at + 2]
+    assert [one.number for one in made] == ["5.1a, pack 1 of 3", "5.1b, pack 1 of 3"]
+    assert [one.servings for one in made] == ["for Runa", "for Eskil"]
+    assert [one.water for one in made] == ["200\u00a0mL cold water", "240\u00a0mL cold water"]
+    assert [one.holds for one in made] == [("90\u00a0g lentil rice",), ("108\u00a0g lentil rice",)]
+    assert all(one.number in one.code_text for one in made)

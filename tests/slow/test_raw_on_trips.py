@@ -27,7 +27,6 @@ from packlarder.publish.label_stock import Purpose
 from packlarder.publish.labels import LabelJob, build_labels
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
 from packlarder.safety.whole import CheckedBook, CheckedTrip, check_book
-from packlarder.sheets.printed import System
 from packlarder.sheets.trip_field import trip_book
 from packlarder.sheets.trip_field_sheet import TripBook
 from packlarder.sheets.trip_labels import trip_labels
@@ -250,7 +249,7 @@ def test_labels_of_a_trip_bear_it(checkout: Path, tmp_path: Path, id: str) -> No
 def test_the_terminal_bears_it(id: str) -> None:
     """What `show trip` prints: each dish of the menu, and each component to get, if it is raw."""
     trip = TRIPS[id]
-    text = plain_trip(trip.sums, trip.findings, System.METRIC, "")
+    text = plain_trip(trip.sums, trip.findings, checked().book.household, "")
     flat = re.sub(r"\s+", " ", text)
     for name, raw in _dishes(trip.sums).items():
         assert (f"{name} {RAW};" in flat) is raw, name

@@ -1,5 +1,8 @@
 """The packs of a trip: by meal, tubs for the whole of it, food on the move, bearers; what is bought on the way."""
 
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from tests.sums.trip_of import Travelled, dish_text, one_stop, trip_of
 
 from packlarder.reckon.trip.records import TripPack
@@ -171,3 +174,91 @@ def test_a_trip_that_is_gone_keeps_its_packs() -> None:
     """What was carried can still be looked up."""
     found = trip_of(TWO_TUBS, more="stands: gone")
     assert marks(found) == ["T1", "1.1", "T2", "2.1", "2.2", "3.1"]
+
+
+HEATED = dish_text(
+    "rice: 80 g",
+    "milk powder: 10 g",
+    steps="{moisten: rice, with: 160 mL cold water}; {warm: rice, on: ration heater}; stir in: milk powder",
+    serves=1,
+    packs=("[rice]", "[milk powder]"),
+)
+STEEPED = dish_text("rice: 80 g", steps="{pour over: rice, with: 160 mL boiling water, for: 10 min}", serves=1)
+FAMILY = "[Ada, Bo: {appetite: 120 %}, Cia: {appetite: 70 %, age: 8}]"
+
+
+def shares(found: Travelled) -> list[tuple[str, str, float, int]]:
+    """Give marks, for whom, grams and water of the packs of the first meal."""
+    return [(pack.mark, pack.for_, pack.grams, pack.water_ml) for pack in found.trip.packs if pack.meal == 1]
+
+
+def test_a_heater_warms_one_pack_for_each_eater() -> None:
+    """1 + 1.2 + 0.7 portions of 80 g are 232 g, packed as 230: 79.3, 95.2, 55.5, so 79, 95 and 56 g.
+
+    2.9 * 160 mL are poured as 460: 158.6, 190.3 and 111.0, so 160, 190 and 110. The milk stays in one pack.
+    """
+    found = trip_of(one_stop("lunch: heated"), dishes={"heated": HEATED}, people=FAMILY)
+    assert shares(found) == [
+        ("1.1a", "Ada", 79, 160),
+        ("1.1b", "Bo", 95, 190),
+        ("1.1c", "Cia", 56, 110),
+        ("1.2", "", 29, 0),
+    ]
+    assert found.trip.meals[0].sums.steps[0].water_ml == 460
+    assert found.fill("rice").into == (("1.1a", 79), ("1.1b", 95), ("1.1c", 56))
+
+
+def test_what_is_steeped_in_its_pack_is_packed_for_each() -> None:
+    """A dish of one serving that boiling water is poured over: two people, two packs of 80 g with 160 mL each."""
+    assert shares(trip_of(one_stop("supper: cup"), dishes={"cup": STEEPED})) == [
+        ("1.1a", "Ada", 80, 160),
+        ("1.1b", "Bo", 80, 160),
+    ]
+
+
+def test_a_dish_for_two_is_steeped_in_one_pack() -> None:
+    """Written for two it is poured over for all; soaked food of one serving is as well."""
+    two = STEEPED.replace("serves: 1", "serves: 2")
+    assert shares(trip_of(one_stop("supper: cup"), dishes={"cup": two})) == [("1.1", "", 80, 0)]
+    soaked = dish_text("rice: 80 g", steps="moisten: rice", serves=1)
+    assert shares(trip_of(one_stop("supper: cup"), dishes={"cup": soaked})) == [("1.1", "", 160, 0)]
+
+
+def test_who_eats_alone_has_one_pack() -> None:
+    """It bears the mark of the dish's pack, and the name."""
+    meal = "supper: {dish: cup, for: Bo}"
+    assert shares(trip_of(one_stop(meal), dishes={"cup": STEEPED})) == [("1.1", "Bo", 80, 160)]
+
+
+def test_what_is_bought_for_it_on_the_way_is_not_parted() -> None:
+    """Nobody weighs shares at a shop: rice with pasta from the shore comes in packs for all."""
+    both = dish_text(
+        "rice: 80 g",
+        "pasta: 20 g",
+        steps="{pour over: [rice, pasta], with: 200 mL boiling water, for: 10 min}",
+        serves=1,
+        packs=("[rice, pasta]",),
+    )
+    found = trip_of(one_stop("supper: cup", more="to buy: pasta"), dishes={"cup": both})
+    assert shares(found) == [("1.1", "", 160, 0), ("1.1b", "", 40, 0)]
+
+
+def test_tenths_of_a_gram_are_shared_out_too() -> None:
+    """2.9 servings of 1 g are packed as 3 g: 1.03, 1.24 and 0.72, of which Bo's is cut off most: 1.0, 1.3 and 0.7."""
+    dish = dish_text("milk powder: 1 g", steps="{pour over: milk powder, with: 100 mL boiling water}", serves=1)
+    found = trip_of(one_stop("supper: cup"), dishes={"cup": dish}, people=FAMILY)
+    assert [pack[2] for pack in shares(found)] == [1.0, 1.3, 0.7]
+
+
+@given(st.lists(st.integers(30, 200), min_size=1, max_size=8), st.integers(1, 300), st.integers(10, 400))
+@settings(max_examples=30, deadline=None)
+def test_shares_add_up_to_what_is_printed(appetites: list[int], grams: int, water: int) -> None:
+    """Whatever people eat: to the printed gram, and to the millilitre that the step pours."""
+    people = ", ".join(f"P{number}: {{appetite: {share} %}}" for number, share in enumerate(appetites))
+    steps = f"{{pour over: rice, with: {water} mL boiling water, for: 10 min}}"
+    dish = dish_text(f"rice: {grams} g", steps=steps, serves=1)
+    found = trip_of(one_stop("supper: cup"), dishes={"cup": dish}, people=f"[{people}]")
+    (meal,) = found.trip.meals
+    assert sum(pack.grams for pack in found.trip.packs) == pytest.approx(meal.sums.weight_g)
+    assert sum(pack.water_ml for pack in found.trip.packs) == meal.sums.steps[0].water_ml
+    assert [pack.for_ for pack in found.trip.packs] == list(meal.eaters)

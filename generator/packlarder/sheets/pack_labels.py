@@ -108,12 +108,14 @@ class PackSetter:
         water_ml = self._sums(step).water_ml
         if water_ml <= 0:
             return ""
-        phrase = words.PACK_WATER if step.verb in GIVES_WATER else words.POT_WATER
-        warmth = bowl_warmth(self.dish.plan, step).value
-        water = phrase.format(water=self._volume(water_ml), warmth=warmth)
+        water = self._poured(step, water_ml)
         sharing = [one for one in self.dish.plan.packs if set(one.all_parts) & set(step.parts)]
         others = [one.number for one in sharing if pack not in (one, *one.inside)]
         return words.TOGETHER.format(water=water, others=common.COMMA.join(others)) if others else water
+
+    def _poured(self, step: PlannedStep, water_ml: float) -> str:
+        phrase = words.PACK_WATER if step.verb in GIVES_WATER else words.POT_WATER
+        return phrase.format(water=self._volume(water_ml), warmth=bowl_warmth(self.dish.plan, step).value)
 
     def _minutes(self, step: PlannedStep) -> str:
         sums = self._sums(step)
@@ -139,7 +141,10 @@ class PackSetter:
         if step.verb not in IN_ITS_PACK or not alone:
             return ""
         dry_g = sum(self.sums.parts[index].dry_g for index in step.parts)
-        in_all_ml = self._sums(step).water_ml + dry_g * DRY_FOOD_ROOM.value
+        return self._filled_to(self._sums(step).water_ml, dry_g)
+
+    def _filled_to(self, water_ml: float, dry_g: float) -> str:
+        in_all_ml = water_ml + dry_g * DRY_FOOD_ROOM.value
         return words.FILL_MARK.format(water=self._volume(rounded(in_all_ml, ROUND_ML, NEAREST)))
 
     def _volume(self, water_ml: float) -> str:

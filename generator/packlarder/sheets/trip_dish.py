@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from string import ascii_lowercase
 
 from packlarder.book.household import HeaterWater, Household
 from packlarder.reckon.records import PlannedPack
@@ -67,6 +68,12 @@ def bought_besides(mark: str, trip: TripSums) -> tuple[TripPack, ...]:
     return tuple(
         pack for pack in trip.packs if pack.bought_at is not None and pack.mark[:-1] == mark and pack.mark[-1].isalpha()
     )
+
+
+def one_for_each(meal: TripMeal, number: str, trip: TripSums) -> tuple[TripPack, ...]:
+    """Give the packs of each eater for a pack of a dish, where it is filled so: its mark with a letter more."""
+    whole = mark(meal, number)
+    return tuple(pack for pack in packs_of(meal, trip) if pack.for_ and pack.mark.rstrip(ascii_lowercase) == whole)
 
 
 def is_tub(pack: TripPack) -> bool:

@@ -10,9 +10,9 @@ from packlarder.sheets import words
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.field_sheet import FieldPack
 from packlarder.sheets.printed import System
-from packlarder.sheets.trip_cards import weight
-from packlarder.sheets.trip_dish import bought_besides, mark, tub_of
-from packlarder.sheets.trip_names import stop_called
+from packlarder.sheets.trip_cards import volume, weight
+from packlarder.sheets.trip_dish import bought_besides, mark, one_for_each, tub_of
+from packlarder.sheets.trip_names import pack_for, stop_called
 
 
 def trip_field_packs(
@@ -30,11 +30,11 @@ def trip_field_packs(
         if not pack.number:
             yield _tub(pack, tub_of(first, dish.plan.parts[next(loose)].component.id, trip), trip)
         elif len(group) == 1:
-            next(numbers)
-            yield from _with_bought(pack, known.get(pack.number), trip, system)
+            own = one_for_each(first, next(numbers), trip)
+            yield from _of_each(pack, own, system) if own else _with_bought(pack, known.get(pack.number), trip, system)
         else:
             number = next(numbers)
-            yield replace(pack, number="", marks=tuple(mark(meal, number) for meal in group))
+            yield replace(pack, number="", marks=tuple(_marks(meal, number, trip) for meal in group))
 
 
 def wetted(dish: DishSeries, step: PlannedStep) -> str:
@@ -62,6 +62,23 @@ def _holder(dish: DishSeries, index: int, packs: Sequence[PlannedPack]) -> str:
 
 def _tub(pack: FieldPack, tub: TripPack | None, trip: TripSums) -> FieldPack:
     return pack if tub is None else replace(pack, number=tub.mark, holds=_where_bought(pack.holds, tub, trip))
+
+
+def _of_each(pack: FieldPack, own: Sequence[TripPack], system: System) -> Iterator[FieldPack]:
+    """Give the pack of each eater, with their water."""
+    for one in own:
+        holds = pack_for(_names(one), one.for_)
+        if one.water_ml:
+            holds = trip_words.FOR_ONE_WITH.format(pack=holds, water=volume(one.water_ml, system))
+        yield replace(pack, number=one.mark, holds=holds, weight=weight(one.grams, system))
+
+
+def _marks(meal: TripMeal, number: str, trip: TripSums) -> str:
+    """Give the mark that a pack bears for a meal: where each eater has one, the first and the last."""
+    own = one_for_each(meal, number, trip)
+    if len(own) < 2:
+        return mark(meal, number)
+    return trip_words.MARKS_OF_EACH.format(first=own[0].mark, last=own[-1].mark)
 
 
 def _with_bought(pack: FieldPack, known: TripPack | None, trip: TripSums, system: System) -> Iterator[FieldPack]:

@@ -7,14 +7,14 @@ from types import MappingProxyType
 from packlarder.book.household import Household
 from packlarder.reckon.records import PlannedPack, PlannedStep
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
+from packlarder.sheets import store_words, words
 from packlarder.sheets import trip_field_words as trip_words
-from packlarder.sheets import words
 from packlarder.sheets.dish import dish_sheet
 from packlarder.sheets.label_sheet import LabelSet, TripPackLabel
 from packlarder.sheets.pack_labels import PackSetter, code_text, contained
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
-from packlarder.sheets.trip_dish import at_its_stop, bought_besides, check_meals, is_tub
+from packlarder.sheets.trip_dish import at_its_stop, bought_besides, check_meals, is_tub, one_for_each
 from packlarder.sheets.trip_field_clock import step_moments
 from packlarder.sheets.trip_field_packs import bought_told
 from packlarder.sheets.trip_lists import pack_called
@@ -54,14 +54,40 @@ class _MealSetter(PackSetter):
         self.packs: Mapping[str, TripPack] = MappingProxyType({pack.mark: pack for pack in trip.packs})
 
     def by_mark(self) -> dict[str, TripPackLabel]:
-        """Give the labels by the marks of their packs."""
-        marks = [one.number for pack in self.dish.plan.packs for one in (pack, *pack.inside)]
-        return dict(zip(marks, self.labels(), strict=True))
+        """Give the labels by the marks of their packs, for each eater where they have packs of their own."""
+        packs = [one for pack in self.dish.plan.packs for one in (pack, *pack.inside)]
+        found: dict[str, TripPackLabel] = {}
+        for pack, label in zip(packs, self.labels(), strict=True):
+            own = one_for_each(self.meal, pack.number.partition(".")[2], self.trip)
+            found |= {one.mark: self._for_one(label, pack, one) for one in own} or {pack.number: label}
+        return found
+
+    def _for_one(self, label: TripPackLabel, pack: PlannedPack, own: TripPack) -> TripPackLabel:
+        """Set the pack of one eater: the name, their share of food and water, and how high both stand."""
+        step = self._first_step(pack)
+        dry_g = sum(item.grams for item in own.items)
+        told = replace(
+            label,
+            servings=trip_words.LABEL_FOR_ONE.format(name=own.for_),
+            number=self._numbered(own.mark, pack),
+            holds=tuple(
+                store_words.PART.format(weight=weight(item.grams, self.system), name=lowered(item.called))
+                for item in own.items
+            ),
+            net=weight(own.grams, self.system),
+            water="" if step is None else self._poured(step, own.water_ml),
+            fill_mark=self._filled_to(own.water_ml, dry_g) if label.fill_mark else "",
+            bearer=own.bearer,
+        )
+        return replace(told, code_text=code_text(told))
 
     def numbered(self, pack: PlannedPack) -> str:
         """Give its mark, and which pack of the meal it is."""
+        return self._numbered(pack.number, pack)
+
+    def _numbered(self, mark: str, pack: PlannedPack) -> str:
         nth, count = pack.number.partition(".")[2], len(self.dish.plan.packs)
-        return trip_words.LABEL_PACK.format(mark=pack.number, nth=nth, count=count)
+        return trip_words.LABEL_PACK.format(mark=mark, nth=nth, count=count)
 
     def numbered_inside(self, inner: PlannedPack, outer: PlannedPack) -> str:
         """Give its mark, and that of the pack it lies in."""

@@ -22,7 +22,7 @@ from packlarder.sheets.trip_field_sheet import (
     PackLine,
 )
 from packlarder.sheets.trip_figures import heavy
-from packlarder.sheets.trip_names import FOR, ON_THE_MOVE, clock, day_called, short_date, stop_called, use_by
+from packlarder.sheets.trip_names import FOR, ON_THE_MOVE, clock, day_called, pack_for, short_date, stop_called, use_by
 from packlarder.sheets.words import lowered, opened
 
 
@@ -92,7 +92,7 @@ def _pack(trip: TripSums, pack: TripPack, system: System) -> PackLine:
     return PackLine(
         mark=pack.mark,
         called=called,
-        holds="" if holds.casefold() == called.casefold() else holds,
+        holds="" if holds.casefold() == pack.called.casefold() else holds,
         weight=weight(pack.grams, system) if pack.items else "",
         bearer=pack.bearer,
         raw=pack.raw,
@@ -103,10 +103,12 @@ def _pack(trip: TripSums, pack: TripPack, system: System) -> PackLine:
 
 
 def pack_called(pack: TripPack) -> str:
-    """Name a pack: by what it is called, a tub by what is in it, a bag by what it is for."""
+    """Name a pack: by what it is called and for whom, a tub by what is in it, a bag by what it is for."""
     if is_tub(pack):
         name = pack.items[0].component.model.name
         return field_words.FROM.format(name=name, where=pack.called) if pack.called else name
+    if pack.for_:
+        return pack_for(pack.called, pack.for_)
     return pack.called or opened(ON_THE_MOVE)
 
 

@@ -34,6 +34,7 @@ LEG = "{origin} to {goal}"
 PORTION = f"1{NO_BREAK}portion"
 PORTIONS = f"{{count}}{NO_BREAK}portions"
 FOR = "for {names}"
+PACK_FOR = "{called}, for {name}"
 INFANT = "infant"
 AGE = "{years} years old"
 AT_RISK = "at risk from germs"
@@ -155,6 +156,11 @@ def stand_ins(meal: TripMeal) -> Iterator[str]:
         part = meal.plan.parts[index].called
         if part.casefold() != component.model.name.casefold():
             yield IN_PLACE_OF.format(other=component.model.name, part=words.lowered(part))
+
+
+def pack_for(called: str, name: str) -> str:
+    """Name the pack of one eater: `Lentil rice, for Ada`."""
+    return PACK_FOR.format(called=called, name=name)
 
 
 def trays_called(count: int) -> str:

@@ -31,7 +31,7 @@ def packing_list(trip: TripSums) -> tuple[PackDay, ...]:
 def _pack(trip: TripSums, pack: TripPack) -> TripPackRow:
     return TripPackRow(
         mark=pack.mark,
-        called=pack.called,
+        called=names.pack_for(pack.called, pack.for_) if pack.for_ else pack.called,
         items=tuple(_items(pack)),
         weight=weight(pack.grams),
         raw=pack.raw,

@@ -44,6 +44,8 @@ def pack_data(trip: TripSums, pack: TripPack) -> PackData:
     return PackData(
         mark=pack.mark,
         called=as_typed(pack.called),
+        for_whom=pack.for_ or None,
+        water_ml=pack.water_ml,
         meal=pack.meal,
         day=pack.day,
         date=pack.on.isoformat(),

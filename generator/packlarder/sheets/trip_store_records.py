@@ -14,10 +14,15 @@ class ItemData(TypedDict):
 
 
 class PackData(TypedDict):
-    """A pack; `inside` is the mark of the one it lies in, `bought_at` the place where it is bought."""
+    """A pack; `inside` is the mark of the one it lies in, `bought_at` the place where it is bought.
+
+    `for_whom` names the eater of a pack that is one person's, `water_ml` is their share of its water; else null and 0.
+    """
 
     mark: str
     called: str
+    for_whom: str | None
+    water_ml: int
     meal: int | None
     day: int
     date: str

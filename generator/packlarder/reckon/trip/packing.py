@@ -11,7 +11,8 @@ from packlarder.figures.allergens import Allergen
 from packlarder.reckon.dish import printed_g
 from packlarder.reckon.records import ComponentSums, PlannedPack
 from packlarder.reckon.trip.bearers import with_bearers
-from packlarder.reckon.trip.records import MoveRation, PlannedTrip, TripItem, TripMeal, TripPack
+from packlarder.reckon.trip.records import Eater, MoveRation, PlannedTrip, TripItem, TripMeal, TripPack
+from packlarder.reckon.trip.shares import is_for_each, one_for_each
 from packlarder.reckon.trip.shops import Shops
 
 BOUGHT = ascii_lowercase[1:]
@@ -20,7 +21,7 @@ BOUGHT = ascii_lowercase[1:]
 
 def trip_packs(trip: PlannedTrip, shops: Shops) -> tuple[TripPack, ...]:
     """Give the packs of a trip in the order in which they are opened."""
-    packs = [pack for meal in trip.meals for pack in _of_meal(meal, shops)]
+    packs = [pack for meal in trip.meals for pack in _of_meal(meal, shops, trip.eaters)]
     packs += _on_the_move(trip, shops)
     packs += _tubs(trip, shops)
     return with_bearers(sorted(packs, key=_opened), trip.eaters)
@@ -31,9 +32,13 @@ def _opened(pack: TripPack) -> tuple[int, int, bool]:
     return pack.day, min([item.number for item in pack.items], default=pack.meal or 0), pack.meal is not None
 
 
-def _of_meal(meal: TripMeal, shops: Shops) -> Iterator[TripPack]:
+def _of_meal(meal: TripMeal, shops: Shops, eaters: Sequence[Eater]) -> Iterator[TripPack]:
     for pack in meal.plan.packs:
-        yield from _planned(meal, pack, shops, inside="")
+        filled = list(_planned(meal, pack, shops, inside=""))
+        if len(filled) == 1 and filled[0].bought_at is None and is_for_each(meal, pack):
+            yield from one_for_each(meal, pack, filled[0], eaters)
+            continue
+        yield from filled
         for inner in pack.inside:
             yield from _planned(meal, inner, shops, inside=f"{meal.number}.{pack.number}")
 

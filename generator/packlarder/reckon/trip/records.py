@@ -112,6 +112,8 @@ class TripPack:
     on the move of day 2; `T1` for a tub of its own that serves the whole trip (then `day` is its first, and `meal` is
     None). `bought_at` is the stop where it is bought, None for what comes from home; `bearer` is "" where nobody
     carries anything. A pack inside another is told by `inside`, the mark of the outer one.
+    Food that is warmed or steeped in its pack has one for each eater: `for_` is their name, a letter tells their marks
+    apart (`4.1a`, `4.1b`), and `water_ml` is their share of its water. Other packs are for all who eat: "" and 0.
     """
 
     mark: str
@@ -126,6 +128,8 @@ class TripPack:
     spare: bool
     bought_at: int | None = None
     inside: str = ""
+    for_: str = ""
+    water_ml: int = 0
 
     @property
     def grams(self) -> float:
