@@ -54,6 +54,9 @@ SPLITS: Mapping[Purpose, tuple[tuple[str, ...], ...]] = MappingProxyType(
             ("open do", "warn holds"),
             ("open do", "warn", "holds"),
             ("open", "do", "warn holds"),
+            ("open warn", "do", "holds"),
+            ("open holds", "do", "warn"),
+            ("open holds", "do"),
         ),
     }
 )

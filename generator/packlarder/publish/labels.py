@@ -118,7 +118,13 @@ def _ladder(label: Label, stock: LabelStock, purpose: Purpose, *, with_code: boo
     if isinstance(label, JarLabel):
         return fits
     blocks = _blocks_with_text(label)
-    return tuple(tuple(fit for fit in ways if all(blocks & {*piece.split()} for piece in fit.pieces)) for ways in fits)
+    return tuple(tuple(fit for fit in ways if _suits(fit, blocks)) for ways in fits)
+
+
+def _suits(fit: Fit, blocks: frozenset[str]) -> bool:
+    """Tell whether a way to set a label prints all its text, and some of it in each cell."""
+    cells = [blocks & {*piece.split()} for piece in fit.pieces]
+    return all(cells) and frozenset().union(*cells) == blocks
 
 
 def _blocks_with_text(label: TripPackLabel) -> frozenset[str]:
