@@ -140,5 +140,6 @@ def pack_texts(label: TripPackLabel) -> list[str]:
     return [
         label.dish, label.servings, label.when or "day and meal", label.number, label.order, label.take_out,
         label.water, label.minutes, label.done, label.fill_mark, *label.holds, label.contains,
-        "RAW" if label.raw else "", label.net if len(label.holds) > 1 else "",
+        "RAW" if label.raw else "", label.net if len(label.holds) > 1 else "", label.may_contain, label.caution,
+        *(text for one in label.not_for for text in (one.name, one.why)),
     ]  # fmt: skip  # in the order in which they stand

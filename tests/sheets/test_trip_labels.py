@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from tests.sheets import trip_sample
 
+from packlarder.figures.allergens import Allergen
 from packlarder.sheets.label_sheet import TripPackLabel
 from packlarder.sheets.trip_labels import trip_labels
 
@@ -29,12 +30,13 @@ def test_every_pack_has_a_label_with_its_mark_and_bearer() -> None:
 
 
 def test_a_pack_says_when_it_is_opened_and_for_how_many() -> None:
-    """Noodles go into the pot 25 minutes after 17:51, at 18:16."""
+    """Noodles go into the pot 25 minutes after 17:51, at 18:16; the beef gets its water when that is hot, at 17:57."""
     noodles = label("2.2")
     assert noodles.number == "2.2, pack 2 of 3"
     assert noodles.when == "Day 1, Saturday 26 June, supper"
     assert noodles.servings == "for 3.8\u00a0portions"
     assert noodles.order == "open at 18:16"
+    assert label("2.1").order == "open at 17:57"
 
 
 def test_water_names_packs_by_their_marks() -> None:
@@ -81,3 +83,39 @@ def test_a_pack_of_one_eater_bears_the_name_and_its_own_water() -> None:
     assert [one.water for one in made] == ["200\u00a0mL cold water", "240\u00a0mL cold water"]
     assert [one.holds for one in made] == [("90\u00a0g lentil rice",), ("108\u00a0g lentil rice",)]
     assert all(one.number in one.code_text for one in made)
+
+
+def test_raw_has_a_sign_of_doneness_and_its_caution_apart() -> None:
+    """Done when: firm all over, 71 \u00b0C inside (the table of doneness); that it is wetted first is a caution."""
+    egg = label("3.2")
+    assert egg.done == "firm all over, no liquid egg: 71\u00a0\u00b0C inside"
+    assert egg.caution.startswith("Wet right through")
+    assert not label("2.1").caution
+
+
+def test_who_must_not_eat_a_dish_stands_on_each_of_its_packs() -> None:
+    """Tove avoids tree nuts: the bag of each day holds almonds; a dish that may hold some says so on all its packs."""
+    (bag,) = label("M1").not_for
+    assert (bag.name, bag.why) == ("NOT FOR TOVE", "tree nuts: holds almond")
+    assert not label("2.1").not_for
+    noodles = next(meal for meal in TRIP.meals if meal.number == 2)
+    part = noodles.plan.parts[0]
+    near = replace(part.component, traces=part.component.traces | {Allergen.ALMOND})
+    plan = replace(noodles.plan, parts=(replace(part, component=near), *noodles.plan.parts[1:]))
+    other = replace(noodles, plan=plan, eaters=("Runa", "Eskil"), portions=2.2)
+    trip = replace(TRIP, meals=tuple(other if meal is noodles else meal for meal in TRIP.meals))
+    made = {one.number.split(",")[0]: one for one in trip_labels(trip, HOUSEHOLD, edition="0", title="").packs}
+    assert [one.why for mark in ("2.1", "2.2", "2.3") for one in made[mark].not_for] == [
+        "tree nuts: may hold almond"
+    ] * 3
+    assert "almond" in made["2.1"].may_contain
+    assert "almond" not in made["2.2"].may_contain
+    assert "NOT FOR TOVE" in made["2.2"].code_text
+    assert made["2.2"].servings == "for Runa, Eskil: 2.2\u00a0portions"
+
+
+def test_a_dish_for_one_says_for_whom() -> None:
+    """Nobody asks whose pack it is."""
+    alone = tuple(replace(meal, eaters=("Tove",), portions=1.0) for meal in TRIP.meals)
+    made = trip_labels(replace(TRIP, meals=alone), HOUSEHOLD, edition="0", title="")
+    assert {one.servings for one in made.packs} == {"for Tove", ""}

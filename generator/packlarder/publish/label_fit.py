@@ -49,10 +49,21 @@ LID_LINE, RAW_LINE, RAW_FRAME_MM = 1.2, 1.9, 1.4
 SPLITS: Mapping[Purpose, tuple[tuple[str, ...], ...]] = MappingProxyType(
     {
         Purpose.JAR: (("use holds days",), ("use", "holds days"), ("use", "holds", "days")),
-        Purpose.PACK: (("open do holds",), ("open do", "holds"), ("open", "do", "holds")),
+        Purpose.PACK: (
+            ("open do warn holds",),
+            ("open do", "warn holds"),
+            ("open do", "warn", "holds"),
+            ("open", "do", "warn holds"),
+            ("open warn", "do", "holds"),
+            ("open holds", "do", "warn"),
+            ("open holds", "do"),
+        ),
     }
 )
-"""Which blocks of a label stand in which cell: all in one, in two, in three. What it is, and RAW, stand in each."""
+"""Which blocks of a label stand in which cell: all in one, in two, in three. What it is, and RAW, stand in each.
+
+A way that leaves a cell without text is not taken (`labels.py`).
+"""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,7 +11,7 @@ from packlarder.publish.label_fit import Fit, Ladders, box_fits, lid_fits, seek
 from packlarder.publish.label_setting import Label, LabelRoom, Piece, fits_its_cell, pictures
 from packlarder.publish.label_stock import LabelStock, Purpose, label_stock
 from packlarder.publish.press import Press
-from packlarder.sheets.label_sheet import JarLabel, LabelSet
+from packlarder.sheets.label_sheet import JarLabel, LabelSet, TripPackLabel
 
 BOOK = Place(file="book.yaml")
 
@@ -116,7 +116,28 @@ def _ladder(label: Label, stock: LabelStock, purpose: Purpose, *, with_code: boo
     """Give the ways to set a label, the best first."""
     if purpose is Purpose.LID and isinstance(label, JarLabel):
         return lid_fits(stock, raw=label.raw, days=bool(label.use_by) + bool(label.dried))
-    return box_fits(stock, purpose, label.code_text if with_code else "")
+    fits = box_fits(stock, purpose, label.code_text if with_code else "")
+    if isinstance(label, JarLabel):
+        return fits
+    blocks = _blocks_with_text(label)
+    return tuple(tuple(fit for fit in ways if _suits(fit, blocks)) for ways in fits)
+
+
+def _suits(fit: Fit, blocks: frozenset[str]) -> bool:
+    """Tell whether a way to set a label prints all its text, and some of it in each cell."""
+    cells = [blocks & {*piece.split()} for piece in fit.pieces]
+    return all(cells) and frozenset().union(*cells) == blocks
+
+
+def _blocks_with_text(label: TripPackLabel) -> frozenset[str]:
+    """Name the blocks of a pack's label that have text, besides what stands at the head of each of its cells."""
+    texts = {
+        "open": (label.take_out, *label.not_for),
+        "do": (label.water, label.minutes, label.done, label.fill_mark),
+        "warn": (label.caution, label.contains, label.may_contain),
+        "holds": label.holds,
+    }
+    return frozenset(block for block, told in texts.items() if any(told))
 
 
 def choose(

@@ -173,7 +173,7 @@ def _raw(dish: DishSeries) -> Line:
     if not raw:
         return ()
     names = joined([(part.called.lower(),) for part in raw])
-    return set_line(words.RAW, {"parts": _opened(names), "done": _done(dish, raw)})
+    return set_line(words.RAW, {"parts": _opened(names), "done": raw_done(dish, raw)})
 
 
 def _opened(line: Line) -> Line:
@@ -181,8 +181,8 @@ def _opened(line: Line) -> Line:
     return (words.opened(first), *line[1:]) if isinstance(first, str) else line
 
 
-def _done(dish: DishSeries, raw: Sequence[PlannedPart]) -> Line:
-    """Say how hot inside, by the household's authority, the hottest of what it asks of the raw parts."""
+def raw_done(dish: DishSeries, raw: Sequence[PlannedPart]) -> Line:
+    """Give the sign that raw parts are done, and how hot inside, by the household's authority: the hottest asked."""
     told = _once(_tell(part) for part in raw)
     asked = [
         cooking_temperature(dish.household.authority, doneness).temp_c

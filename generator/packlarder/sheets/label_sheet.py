@@ -3,6 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from packlarder.sheets.field_sheet import NotFor
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class JarLabel:
@@ -44,8 +46,9 @@ class TripPackLabel:
 
     `when` is the day and meal, or a line to write them on where "" ; `number` says which pack of how many it is, and
     `order` when it is opened. `holds` are its parts with their weights. `water` is how much of which water goes in,
-    `minutes` how long, `done` how to tell. `fill_mark` says how high the water stands, by volume. `file`, `contains`
-    and `code_text` are as on a jar. `net` is printed where it `holds` more than one part. `bearer` is who carries it.
+    `minutes` how long, `done` how to tell. `fill_mark` says how high the water stands, by volume. `file`, `contains`,
+    `may_contain` and `code_text` are as on a jar. `net` is printed where it `holds` more than one part. `caution` says
+    what must be known of RAW food. Of a trip, `bearer` is who carries it, `not_for` who must not eat its dish.
     """
 
     file: str
@@ -65,6 +68,9 @@ class TripPackLabel:
     contains: str
     code_text: str
     bearer: str = ""
+    may_contain: str = ""
+    caution: str = ""
+    not_for: tuple[NotFor, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

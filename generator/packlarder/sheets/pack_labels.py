@@ -1,6 +1,6 @@
 """The labels of the packs of a dish: when each is opened, its water, its minutes, and what is in it."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from packlarder.book.step import Verb
@@ -12,6 +12,7 @@ from packlarder.reckon.ledger import GIVES_WATER, bowl_warmth
 from packlarder.reckon.records import ComponentSums, PlannedPack, PlannedStep, StepSums
 from packlarder.sheets import store_words as words
 from packlarder.sheets import words as common
+from packlarder.sheets.dish import raw_done
 from packlarder.sheets.dish_series import DishSeries
 from packlarder.sheets.dish_sheet import DishSheet, PackRow
 from packlarder.sheets.label_sheet import TripPackLabel
@@ -60,13 +61,17 @@ class PackSetter:
         """Say when a pack is opened for a step: against the clock."""
         return words.OPENED_AT.format(clock=self.sheet.steps[step.index].clock.text(self.system, self.dish.usual))
 
+    def held(self, pack: PlannedPack) -> Sequence[ComponentSums]:
+        """Give what is in a pack, in packs inside it too."""
+        return [self.dish.plan.parts[index].component for index in pack.all_parts]
+
     def framed(self, label: TripPackLabel, pack: PlannedPack) -> TripPackLabel:  # noqa: ARG002 - a trip needs it
         """Say of a label what only a trip knows."""
         return label
 
     def _label(self, pack: PlannedPack, row: PackRow, number: str) -> TripPackLabel:
         step = self._first_step(pack)
-        held = [self.dish.plan.parts[index].component for index in pack.all_parts]
+        held = self.held(pack)
         label = TripPackLabel(
             file=self.file,
             dish=self.sheet.name,
@@ -83,6 +88,8 @@ class PackSetter:
             done=self._done(pack, step),
             fill_mark="" if step is None else self._fill_mark(pack, step),
             contains=contained(held),
+            may_contain=traced(held),
+            caution=words.RAW_PACK if row.raw else "",
             code_text="",
         )
         framed = self.framed(label, pack)
@@ -124,11 +131,12 @@ class PackSetter:
         return words.EACH_ROUND.format(minutes=told, rounds=sums.rounds) if told and sums.rounds > 1 else told
 
     def _done(self, pack: PlannedPack, step: PlannedStep | None) -> str:
-        """Say how to tell: of RAW what the dish says of it, of what is cooked to be edible its own sign."""
-        parts = [self.dish.plan.parts[index].component for index in pack.all_parts]
-        if any(component.raw for component in parts):
-            return plain(self.sheet.raw, self.system, self.dish.usual)
-        if any(component.uncooked for component in parts):
+        """Say how to tell: of RAW its sign and how hot inside, of what is cooked to be edible the dish's own sign."""
+        parts = [self.dish.plan.parts[index] for index in pack.all_parts]
+        raw = [part for part in parts if part.component.raw]
+        if raw:
+            return plain(raw_done(self.dish, raw), self.system, self.dish.usual)
+        if any(part.component.uncooked for part in parts):
             return self.sheet.done_when
         if step is None:
             return ""
@@ -156,16 +164,26 @@ def contained(components: Iterable[ComponentSums]) -> str:
     return common.COMMA.join(sorted({one.value for component in components for one in component.allergens}))
 
 
+def traced(components: Iterable[ComponentSums]) -> str:
+    """Name what some components may hold traces of and do not hold anyway."""
+    held = tuple(components)
+    contains = {one for component in held for one in component.allergens}
+    return common.COMMA.join(sorted({one.value for component in held for one in component.traces - contains}))
+
+
 def code_text(label: TripPackLabel) -> str:
     """Write what a QR code says in plain text: what matters most to a cook first, a line each."""
     told = (
         common.COMMA.join(filter(None, (label.dish, label.servings, label.number))),
         label.when,
         common.STATES[Cooking.TO_BE_SAFE.value] if label.raw else "",
+        *(one.name for one in label.not_for),
         label.take_out,
         common.COMMA.join(filter(None, (label.water, label.minutes))),
         label.done,
         common.COMMA.join(label.holds),
         words.CONTAINS.format(allergens=label.contains) if label.contains else "",
+        words.MAY_CONTAIN.format(allergens=label.may_contain) if label.may_contain else "",
+        label.caution,
     )
     return as_typed("\n".join(line for line in told if line))

@@ -33,17 +33,17 @@ def holds_of(avoided: Sequence[Allergen], components: Sequence[ComponentSums]) -
 
 
 def _why(avoided: Sequence[Allergen], components: Sequence[ComponentSums]) -> str:
-    """Say of each avoided thing what of it is there, or may be: `tree nuts: may hold almond`."""
+    """Say of each avoided thing what of it is there: `tree nuts: holds almond`; traces only where there is no more."""
     held, traces = _held(components)
-    told: dict[str, str] = {}
-    for phrase, there in ((trip_words.HOLDS, held), (trip_words.MAY_HOLD, traces)):
-        for one in avoided:
-            for met in _met((one,), there):
-                holds = phrase.format(allergen=met)
-                told.setdefault(
-                    met, holds if met == one.value else trip_words.OF.format(avoided=one.value, holds=holds)
-                )
-    return words.COMMA.join(told.values())
+    told: list[str] = []
+    for one in avoided:
+        phrase, met = trip_words.HOLDS, _met((one,), held)
+        if not met:
+            phrase, met = trip_words.MAY_HOLD, _met((one,), traces)
+        if met:
+            holds = phrase.format(allergens=words.COMMA.join(met))
+            told.append(holds if met == [one.value] else trip_words.OF.format(avoided=one.value, holds=holds))
+    return "; ".join(told)
 
 
 def _held(components: Sequence[ComponentSums]) -> tuple[frozenset[Allergen], frozenset[Allergen]]:

@@ -1,22 +1,23 @@
 """The labels of all packs of a trip: with mark, day, meal, time of day and portions, and who carries it."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 
 from packlarder.book.household import Household
-from packlarder.reckon.records import PlannedPack, PlannedStep
+from packlarder.reckon.records import ComponentSums, PlannedPack, PlannedStep
 from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
 from packlarder.sheets import store_words, words
 from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets.dish import dish_sheet
 from packlarder.sheets.label_sheet import LabelSet, TripPackLabel
-from packlarder.sheets.pack_labels import PackSetter, code_text, contained
+from packlarder.sheets.pack_labels import PackSetter, code_text, contained, traced
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
 from packlarder.sheets.trip_dish import at_its_stop, bought_besides, check_meals, is_tub, one_for_each
 from packlarder.sheets.trip_field_clock import step_moments
 from packlarder.sheets.trip_field_packs import bought_told
+from packlarder.sheets.trip_field_people import components_of, not_for
 from packlarder.sheets.trip_lists import pack_called
 from packlarder.sheets.trip_names import clock, day_called, portions_called, short_date
 from packlarder.sheets.trip_opening import meal_day
@@ -50,6 +51,7 @@ class _MealSetter(PackSetter):
         super().__init__(dish, dish_sheet(dish, check_meals((meal,), dish.household)), system, trip.place)
         self.meal = meal
         self.trip = trip
+        self.components = components_of(meal)
         self.moments = step_moments(meal, trip)
         self.packs: Mapping[str, TripPack] = MappingProxyType({pack.mark: pack for pack in trip.packs})
 
@@ -101,13 +103,27 @@ class _MealSetter(PackSetter):
     def framed(self, label: TripPackLabel, pack: PlannedPack) -> TripPackLabel:
         """Add day and meal, portions, and who carries it; what is bought on the way is not in it yet."""
         known = self.packs.get(pack.number)
-        portions = portions_called(self.meal.portions)
         return replace(
             label if known is None else self._from_home(label, known),
-            servings=trip_words.LABEL_PORTIONS.format(portions=portions),
+            servings=self._for_whom(),
+            not_for=not_for(self.components, self.trip),
             when=trip_words.LABEL_WHEN.format(day=meal_day(self.meal, self.trip), meal=self.meal.meal.value),
             bearer="" if known is None else known.bearer,
         )
+
+    def held(self, pack: PlannedPack) -> Sequence[ComponentSums]:
+        """Give what is in a pack, with the forms that stand in for its own."""
+        return [self.components[index] for index in pack.all_parts]
+
+    def _for_whom(self) -> str:
+        """Say for how many portions, and for whom if not for all."""
+        portions = portions_called(self.meal.portions)
+        names = words.COMMA.join(self.meal.eaters)
+        if len(self.meal.eaters) == len(self.trip.eaters):
+            return trip_words.LABEL_PORTIONS.format(portions=portions)
+        if len(self.meal.eaters) == 1:
+            return trip_words.FOR.format(names=names)
+        return trip_words.LABEL_EATERS.format(names=names, portions=portions)
 
     def _from_home(self, label: TripPackLabel, known: TripPack) -> TripPackLabel:
         besides = bought_besides(known.mark, self.trip)
@@ -119,6 +135,7 @@ class _MealSetter(PackSetter):
 
 def _simple(pack: TripPack, trip: TripSums, system: System) -> TripPackLabel:
     """Set the label of what is eaten from the bag, and of a tub: what is in it, and for when."""
+    held = [item.component for item in pack.items]
     label = TripPackLabel(
         file=trip.place.file,
         dish=pack_called(pack),
@@ -134,7 +151,10 @@ def _simple(pack: TripPack, trip: TripSums, system: System) -> TripPackLabel:
         minutes="",
         done="",
         fill_mark="",
-        contains=contained(item.component for item in pack.items),
+        contains=contained(held),
+        may_contain=traced(held),
+        caution=store_words.RAW_PACK if pack.raw else "",
+        not_for=not_for(held, trip),
         code_text="",
         bearer=pack.bearer,
     )
