@@ -162,7 +162,9 @@ class _Page:
             told.append(self._weight(task.grams))
         if task.load:
             told.append(words.LOAD.format(number=task.load))
-        return common.COMMA.join([*told, *self._until(task)])
+        line = common.COMMA.join([*told, *self._until(task)])
+        foods = [words.FOOD.format(name=name, weight=self._weight(grams)) for name, grams in task.foods]
+        return words.MADE_OF.format(task=line, foods=words.BETWEEN_FOODS.join(foods)) if foods else line
 
     def _until(self, task: Task) -> Iterator[str]:
         first, last = task.starts, task.ends

@@ -120,7 +120,8 @@ class Task:
 
     `grams` is what is bought, cooked, loaded or mixed, None where that says nothing. What is bought for a mix are its
     ingredients that are no components. `whole_day` says that only the days matter, not the times: then `starts` and
-    `ends` are its first and its last day, which is the same where it takes one.
+    `ends` are its first and its last day, which is the same where it takes one. `foods` are the foods of what is made
+    of several, with their grams: those that are bought for it, each rounded up, or all that are mixed.
     """
 
     kind: TaskKind
@@ -130,6 +131,7 @@ class Task:
     components: tuple[ComponentSums, ...]
     grams: float | None
     load: int
+    foods: tuple[tuple[str, float], ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
