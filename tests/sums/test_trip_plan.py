@@ -14,6 +14,7 @@ from packlarder.faults import Severity
 from packlarder.figures.before_a_trip import CONDITIONING, DRYING_HOURS, SECOND_WEIGHING
 from packlarder.figures.dryness import Drying
 from packlarder.figures.facts import FACTS
+from packlarder.reckon.trip.stores import TaskKind
 
 STEW = one_stop("supper: stew")
 FEAST = {"feast": dish_text("beef: 4 kg", steps="soak: beef; {boil: beef, in: 2 L, for: 10 min}")}
@@ -247,3 +248,51 @@ def test_a_mix_is_made_on_the_day_of_packing() -> None:
     (load,) = found.trip.stores.loads
     assert f"{load.ends:%m-%d %H:%M}" <= "06-25 08:00"
     assert load.raw
+
+
+def foods(found: Travelled, kind: TaskKind) -> list[tuple[str, tuple[tuple[str, float], ...]]]:
+    """Give what tasks of a kind are for, with their foods, where there are several."""
+    return [(task.components[0].id, task.foods) for task in found.trip.stores.tasks if task.kind is kind and task.foods]
+
+
+def test_what_goes_into_a_mix() -> None:
+    """200 g of batter: a quarter egg powder, a quarter milk powder, half flour; the flour alone is bought for it."""
+    found = trip_of(one_stop("supper: pancakes"))
+    flour = "flour, wheat, white"
+    assert foods(found, TaskKind.MIX) == [("batter", (("egg powder", 50), ("milk powder", 50), (flour, 100)))]
+    assert foods(found, TaskKind.SHOP) == [("batter", ((flour, 100),))]
+
+
+def test_a_pinch_in_a_mix_is_not_lost() -> None:
+    """21 g of milk powder and flour, 100 to 1: 20.79 g of milk are filled as 21 g, beside 0.21 g of flour."""
+    made_of = 'made of: [{milk powder: 100 g}, {"flour, wheat, white": 1 g}]\ncontains: [milk, wheat]\nform: powder\n'
+    mix = made_of + "bring back: {mix: 21 g, with: 100 mL cold water}"
+    dish = {"drink": dish_text("mixed: 21 g", steps="mix: mixed; {boil: mixed, in: 1 L, for: 5 min}")}
+    found = trip_of(one_stop("supper: drink"), dishes=dish, components={"mixed": mix})
+    assert foods(found, TaskKind.MIX) == [("mixed", (("milk powder", 21), ("flour, wheat, white", 0.2)))]
+
+
+def test_what_is_bought_for_a_meal_that_is_dried_whole() -> None:
+    """It holds 600 g of beef to 400 g of onion, and one gram dry stands for 2.5 g.
+
+    100 g dry are 250 g: 150 g and 100 g. 230 g dry are 575 g: 345 g and 230 g.
+    """
+    goulash = """\
+        made of: [{"beef, ground, 93% lean, browned": 600 g}, {"onion, raw": 400 g}]
+        went in: cooked
+        contains: []
+        dried: freeze-dried
+        form: crumble
+        yields: {from: 1 kg, gives: 400 g}
+        bring back: {soak: 100 g, with: 400 mL hot water, wait: 10 min}
+        """
+    for dry_g, beef_g, onion_g in ((100, 150, 100), (230, 345, 230)):
+        dish = {"supper": dish_text(f"goulash: {dry_g} g", steps="soak: goulash; {boil: goulash, in: 1 L, for: 5 min}")}
+        found = trip_of(one_stop("supper: supper"), dishes=dish, components={"goulash": goulash})
+        wanted = (("beef, ground, 93% lean, browned", beef_g), ("onion, raw", onion_g))
+        assert foods(found, TaskKind.SHOP) == [("goulash", wanted)]
+
+
+def test_one_food_is_told_by_its_component() -> None:
+    """Beef, onion and salt are bought as they are called."""
+    assert foods(trip_of(STEW, starts="2027-07-03"), TaskKind.SHOP) == []

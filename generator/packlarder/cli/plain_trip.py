@@ -166,7 +166,9 @@ class _Page:
             told.append(self._weight(task.grams))
         if task.load:
             told.append(names.LOAD.format(number=task.load))
-        return common.COMMA.join(filter(None, [*told, names.lasting(task)]))
+        line = common.COMMA.join(filter(None, [*told, names.lasting(task)]))
+        foods = [words.FOOD.format(name=name, weight=self._weight(grams)) for name, grams in task.foods]
+        return words.MADE_OF.format(task=line, foods=words.BETWEEN_FOODS.join(foods)) if foods else line
 
     def _carried(self) -> Iterator[str]:
         rows = []

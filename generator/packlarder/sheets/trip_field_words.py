@@ -45,7 +45,6 @@ AT_PLACE = "{conditions} {height}, air {air}, water {water}."
 AT_PLACE_ALONE = "At {height}, air {air}, water {water}."
 FOR_ONE_WITH = "{pack}: {water}"
 MARKS_OF_EACH = "{first} to {last}"
-LABEL_FOR_ONE = "for {name}"
 MOVE_PACK = "{holds} ({mark})"
 BOUGHT_AT = "{holds}, bought at {place}"
 

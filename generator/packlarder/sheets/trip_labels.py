@@ -19,7 +19,7 @@ from packlarder.sheets.trip_field_clock import step_moments
 from packlarder.sheets.trip_field_packs import bought_told
 from packlarder.sheets.trip_field_people import components_of, not_for
 from packlarder.sheets.trip_lists import pack_called
-from packlarder.sheets.trip_names import clock, day_called, portions_called, short_date
+from packlarder.sheets.trip_names import FOR, clock, day_called, portions_called, short_date
 from packlarder.sheets.trip_opening import meal_day
 from packlarder.sheets.words import lowered
 
@@ -70,7 +70,7 @@ class _MealSetter(PackSetter):
         dry_g = sum(item.grams for item in own.items)
         told = replace(
             label,
-            servings=trip_words.LABEL_FOR_ONE.format(name=own.for_),
+            servings=FOR.format(names=own.for_),
             number=self._numbered(own.mark, pack),
             holds=tuple(
                 store_words.PART.format(weight=weight(item.grams, self.system), name=lowered(item.called))
@@ -122,7 +122,7 @@ class _MealSetter(PackSetter):
         if len(self.meal.eaters) == len(self.trip.eaters):
             return trip_words.LABEL_PORTIONS.format(portions=portions)
         if len(self.meal.eaters) == 1:
-            return trip_words.FOR.format(names=names)
+            return FOR.format(names=names)
         return trip_words.LABEL_EATERS.format(names=names, portions=portions)
 
     def _from_home(self, label: TripPackLabel, known: TripPack) -> TripPackLabel:

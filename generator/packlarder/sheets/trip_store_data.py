@@ -11,6 +11,7 @@ from packlarder.sheets.trip_store_records import (
     DrawnData,
     FillData,
     FoodData,
+    IngredientData,
     IntoData,
     ItemData,
     LoadData,
@@ -139,6 +140,7 @@ def task_data(task: Task) -> TaskData:
         components=[FoodData(component=one.id, name=one.model.name, raw=one.raw) for one in task.components],
         grams=known_grams(task.grams),
         load=task.load or None,
+        foods=[IngredientData(name=name, grams=grams(weight)) for name, weight in task.foods],
     )
 
 

@@ -117,8 +117,18 @@ class FoodData(TypedDict):
     raw: bool
 
 
+class IngredientData(TypedDict):
+    """A food by the name that the book calls it, and its weight."""
+
+    name: str
+    grams: float
+
+
 class TaskData(TypedDict):
-    """Something to do before the trip; where `whole_day`, `starts` and `ends` are its first and its last day."""
+    """Something to do before the trip; where `whole_day`, `starts` and `ends` are its first and its last day.
+
+    `foods` are bought or mixed for what is made of several; empty for what is one food itself.
+    """
 
     what: str
     starts: str
@@ -127,3 +137,4 @@ class TaskData(TypedDict):
     components: list[FoodData]
     grams: float | None
     load: int | None
+    foods: list[IngredientData]

@@ -121,7 +121,8 @@ class Task:
     `grams` is what is bought, cooked, loaded or mixed, None where that says nothing. What is bought for a mix are its
     ingredients that are no components. `whole_day` says that only the days matter, not the times: then `starts` and
     `ends` are its first and its last day, which is the same where it takes one. `overdue` says that it would have had
-    to begin before today: then it stands on today, to be done at once.
+    to begin before today: then it stands on today, to be done at once. `foods` are the foods of what is made of
+    several, with their grams: those that are bought for it, each rounded up, or all that are mixed.
     """
 
     kind: TaskKind
@@ -132,6 +133,7 @@ class Task:
     grams: float | None
     load: int
     overdue: bool = False
+    foods: tuple[tuple[str, float], ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -8,6 +8,7 @@ from packlarder.figures.dryness import Drying
 from packlarder.measure import UP, kitchen_grams
 from packlarder.reckon.records import ComponentSums
 from packlarder.reckon.trip.chain_back import ToDry
+from packlarder.reckon.trip.ingredients import Foods, foods_of_a_meal, foods_of_a_mix, into_a_mix
 from packlarder.reckon.trip.loads import conditioned, cooked
 from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.schedule import TimedLoad
@@ -53,10 +54,12 @@ def tasks_without_dryer(shortfalls: Iterable[Shortfall], packed_on: date, pantry
         if one.source is Source.BUY:
             yield _by_day(TaskKind.SHOP, shopped_on, shopped_on, (one.component,), one.short_g, 0)
         if one.source is Source.MIX:
-            foods_g = _foods_g(one, pantry)
-            if foods_g > 0:
-                yield _by_day(TaskKind.SHOP, shopped_on, shopped_on, (one.component,), foods_g, 0)
-            yield _by_day(TaskKind.MIX, packed_on, packed_on, (one.component,), one.short_g, 0)
+            foods = foods_of_a_mix(one.component, one.short_g, pantry)
+            if foods:
+                foods_g = tidy(sum(grams for _, grams in foods))
+                yield _by_day(TaskKind.SHOP, shopped_on, shopped_on, (one.component,), foods_g, 0, foods)
+            mixed = into_a_mix(one.component, one.short_g, pantry)
+            yield _by_day(TaskKind.MIX, packed_on, packed_on, (one.component,), one.short_g, 0, mixed)
     yield _by_day(TaskKind.PACK, packed_on, packed_on, (), None, 0)
 
 
@@ -66,7 +69,8 @@ def _before(one: TimedLoad, number: int, bought: "_Bought") -> Iterator[Task]:
     for tray in one.load.on_the_trays:
         food = tray.component
         shop = one.begun_on if cooked(food) else eve
-        yield _by_day(TaskKind.SHOP, shop, shop, (food,), bought.share_g(tray), number)
+        bought_g = bought.share_g(tray)
+        yield _by_day(TaskKind.SHOP, shop, shop, (food,), bought_g, number, foods_of_a_meal(food, bought_g))
         if cooked(food):
             yield _by_day(TaskKind.COOK, eve, eve, (food,), tray.fresh_g, number)
     if one.load.drying is Drying.FREEZE_DRIED:
@@ -95,15 +99,14 @@ class _Bought:
         return share_g
 
 
-def _foods_g(mix: Shortfall, pantry: Pantry) -> float:
-    """Give the weight of what goes into a mix and is no component."""
-    made_of = mix.component.model.made_of
-    foods_g = sum(one.weight.base for one in made_of if pantry.book.component_id(one.name) is None)
-    return kitchen_grams(mix.short_g * foods_g / sum(one.weight.base for one in made_of), UP)
-
-
 def _by_day(
-    kind: TaskKind, first: date, last: date, components: tuple[ComponentSums, ...], grams: float | None, load: int
+    kind: TaskKind,
+    first: date,
+    last: date,
+    components: tuple[ComponentSums, ...],
+    grams: float | None,
+    load: int,
+    foods: Foods = (),
 ) -> Task:
     return Task(
         kind=kind,
@@ -113,6 +116,7 @@ def _by_day(
         components=components,
         grams=grams,
         load=load,
+        foods=foods,
     )
 
 
