@@ -132,6 +132,23 @@ def test_jars_that_expire_are_told_once_with_what_they_hold() -> None:
     assert len(fault.also) == 1
 
 
+@pytest.mark.parametrize("along", [True, False])
+def test_no_form_stands_in_that_wants_hot_water_without_a_stove(along: bool) -> None:
+    """Flakes are soaked cold, the rings that stand in the larder hot: without a stove they do not stand in."""
+    soak = "bring back: {{soak: 100 g, with: 400 mL {} water, wait: 10 min}}"
+    forms = {
+        name: FORMS[name].replace(IN_THE_POT, soak.format(warm))
+        for name, warm in (("flakes", "cold"), ("rings", "hot"))
+    }
+    rings = run_of("rings: {fresh: 1 kg, trays: 1, dry: 110 g, tested: no lighter, put in: [{in: jar, holds: 110 g}]}")
+    salad = dish_text("flakes: {take: 20 g, instead: rings}", steps="soak: flakes")
+    text = trip_text(one_stop("lunch: salad"))
+    text = text if along else text.replace("stoves: [burner]\npots: [pot, pan]\n", "")
+    found = trips_of({"trip": text}, dishes={"salad": salad}, components=forms, runs=(rings,))
+    assert bool(found.trip.meals[0].instead) is along
+    assert bool(found.trip.stores.shortfalls) is not along
+
+
 def test_a_jar_whose_day_is_past_is_not_to_be_eaten_unseen() -> None:
     """Of today, 13 July, the rice is a day too old."""
     found = trip_of(

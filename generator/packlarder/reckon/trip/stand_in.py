@@ -13,7 +13,7 @@ from packlarder.measure import Quantity
 from packlarder.reckon.dish import printed_g, work_out_each
 from packlarder.reckon.plan import plan_dish
 from packlarder.reckon.records import ComponentSums, DishPlan, PlannedPart
-from packlarder.reckon.trip.camp import settled_at
+from packlarder.reckon.trip.camp import settled_at, wants_stove
 from packlarder.reckon.trip.pantry import Pantry
 from packlarder.reckon.trip.records import PlannedTrip, TripMeal
 from packlarder.reckon.trip.shops import Shops
@@ -64,7 +64,10 @@ def _in_another_form(
         return None
     if free_g < meal.sums.parts[part.index].dry_g * ratio * ALMOST_ALL:
         return None
+    can_heat = bool(trip.model.stoves and trip.model.pots)
     for plan in _variants(meal, part, other, ratio, pantry):
+        if wants_stove(plan) and not can_heat:
+            continue
         windy = any(stop.model.windy for stop in trip.stops if meal.stop in (None, stop.index))
         settled = settled_at(_at_camp(plan, meal.plan), meal.settled.conditions, windy=windy)
         (sums,) = work_out_each(settled, (meal.sums.servings,), trip.fuel_margin)
