@@ -121,12 +121,12 @@ def planned(book: Path, tmp_path: Path) -> Preview:
             "components/black-beans.yaml",
             "wait: 20 min",
             "wait: 50 min",
-            "17:55",
-            "17:24",
+            "17:56",
+            "17:25",
             id="a component",
         ),
         pytest.param(TRIP, "place: the far shore", "place: the near shore", "far shore", "near shore", id="a stop"),
-        pytest.param(TRIP, "appetite: 120 %", "appetite: 160 %", "2.2 portions", "2.6 portions", id="an appetite"),
+        pytest.param(TRIP, "appetite: 120 %", "appetite: 160 %", "2.2\u00a0portions", "2.6\u00a0portions", id="an appetite"),
     ],
 )
 def test_a_trip_shows_an_edit_of_whatever_it_is_made_of(

@@ -75,10 +75,10 @@ def test_a_trip_is_told_in_order(page: Element) -> None:
 
 
 def test_the_menu_says_when_to_begin_and_when_each_soak_starts(page: Element) -> None:
-    """Supper at 18:30 takes 39 min, so 17:51; its water boils by 17:56. Who does not eat is named."""
+    """Supper takes 39 min and leaves the flame at 18:24 to another, so 17:45; its water boils by 17:51."""
     supper = page.all("ol", class_="menu")[0].all("li")[0]
-    assert "17:51 first move, 39\u00a0min to the plate" in supper.text
-    assert "17:56 soak In a bowl or the pack: beef crumbles" in supper.text
+    assert "17:45 first move, 39\u00a0min to the plate" in supper.text
+    assert "17:51 soak In a bowl or the pack: beef crumbles" in supper.text
     assert "Gull skerry · all, 3.8\u00a0portions" in supper.text
     assert "all but Pim, 3.2\u00a0portions" in page.text
 
@@ -97,20 +97,18 @@ def test_what_is_lacking_stands_by_how_it_is_come_by(page: Element) -> None:
     """What is dried says how much is bought and loaded; what is bought is a list; of both what is for mixes."""
     [section] = [one for one in page.all("section") if one.all("h2", id="short")]
     assert [heading.text for heading in section.all("h3")] == ["To dry at home", "To mix", "To buy as it is carried"]
-    assert (
-        "Buy 770\u00a0g (our batches: 1.35 g bought for 1 g loaded, the median of 1), load 570\u00a0g, 2 trays"
-        in section.text
-    )
+    apples = "Buy 770\u00a0g (one of our batches: 1.35 g bought for 1 g loaded), load 570\u00a0g, 2 trays"
+    assert apples in section.text
     [bought] = section.all("dl", class_="ledger")
     assert "Raisins 105 g of it for mixes580 g" in " ".join(bought.text.split())
 
 
 def test_tasks_of_a_kind_stand_on_one_line(page: Element) -> None:
     """Two things that are bought or cooked on one day are one line, which names their load."""
-    [day] = [one for one in page.all("ol", class_="plan")[0].inside if "Sunday 27 June" in one.text]
+    [day] = [one for one in page.all("ol", class_="plan")[0].inside if one.text.strip().startswith("Tuesday 29 June")]
     assert [" ".join(task.text.split()) for task in day.all("li")][:2] == [
-        "Buy Cheddar crumbs 155 g, Spinach crumble 145 g load 2",
-        "Cook Lentil rice 1130 g, Sweet corn 245 g load 2",
+        "Buy Cheddar crumbs 155 g, Spinach crumble 145 g load 3",
+        "Cook Lentil rice 1130 g, Sweet corn 245 g load 3",
     ]
 
 

@@ -13,7 +13,7 @@ FEEDS = "A day feeds"
 
 AT_STOP = "{day}, {date}: {place}"
 START = "start {clock}"
-SOAK = "water on at {clock} for {minutes}"
+SOAK = "pour at {clock}, {minutes}"
 READY = "ready {clock}"
 
 LEG = "{leg}, {days}"

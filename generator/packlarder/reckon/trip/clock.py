@@ -70,7 +70,7 @@ def _clock(meal: TripMeal, turn: Turn, after: int | None) -> MealClock:
     start_at = ready_at - timedelta(minutes=meal.sums.clock.minutes)
     steps = step_times(meal, start_at)
     soaks = [
-        SoakStart(step=at.step, at=at.poured_at, minutes=whole_minutes(step.wait_min))
+        SoakStart(step=at.step, at=at.poured_at, minutes=max(1, round(step.wait_min)))
         for at, step in zip(steps, meal.sums.steps, strict=True)
         if step.wait_min and meal.plan.steps[at.step].verb in GIVES_WATER
     ]
