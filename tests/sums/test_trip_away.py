@@ -92,9 +92,10 @@ def test_a_trip_is_not_away_from_itself() -> None:
     assert [one[1] for one in times(trips_of(trips))] == ["06-21 08:00", "06-30 08:00"]
 
 
-def test_who_has_come_home_is_home() -> None:
-    """A trip that is gone keeps nobody away any more."""
-    assert times(before("2027-06-29", more="stands: gone"))[-1] == ("freezer", "06-30 08:00", "07-01 22:00")
+def test_who_has_come_home_was_away_all_the_same() -> None:
+    """A trip that is gone leaves the plan of the next one as it was; and nobody is told of being on two trips."""
+    assert times(before("2027-06-29", more="stands: gone")) == times(before("2027-06-29"))
+    assert before("2027-07-01", more="stands: gone").codes == []
 
 
 @pytest.mark.parametrize(

@@ -183,9 +183,15 @@ def test_kit() -> None:
     assert kit == {
         "burner": 1,
         "spirit": 1,  # along, though no dish asks for it
+        "cartridge": 1,
         "pot": 1,  # the pan is not: beef is fried in the usual pot here
+        "lid": 1,  # the water for the beef boils under it
         "mug": 2,
+        "bowl or plate": 2,
         "spoon": 2,
+        "knife": 1,
+        "turner": 1,
+        "measuring jug": 1,
         "lighter": 2,
         "ration heater": 2,
         "food thermometer": 1,
@@ -199,9 +205,36 @@ def test_kit() -> None:
 
 
 def test_kit_without_a_flame() -> None:
-    """Milk and a pinch want no lighter, no pot and no thermometer."""
+    """Milk and a pinch, which comes from its tub by the spoon, want no lighter, no pot and no thermometer."""
     kit = journey_of("{place: A, day: 1, meals: [supper: milk, snack: a pinch]}").kit
-    assert kit == {"burner": 1, "mug": 2, "spoon": 2, "soap": 1, "rubbish bag": 1}
+    people = {"mug": 2, "bowl or plate": 2, "spoon": 2}
+    measures = {"knife": 1, "measuring jug": 1, "measuring spoons": 1}
+    assert kit == {"burner": 1, **people, **measures, "soap": 1, "rubbish bag": 1}
+
+
+def test_kit_of_the_cook() -> None:
+    """Noodles are shared out with a ladle; oil comes from a tub by the spoon; frying wants a turner, and no lid."""
+    dishes = {
+        **DISHES,
+        "fried": "meal: supper\nparts: [{beef: 50 g}, {oil: 10 mL}]\nsteps: [{fry: [beef, oil], for: 5 min}]",
+    }
+    kit = journey_of("{place: A, day: 1, meals: [supper: fried]}", dishes=dishes).kit
+    assert {"turner", "measuring spoons"} <= kit.keys()
+    assert not {"ladle", "lid", "measuring jug"} & kit.keys()
+    boiled = journey_of("{place: A, day: 1, meals: [supper: noodles]}").kit
+    assert {"ladle", "measuring jug"} <= boiled.keys()
+    assert not {"turner", "measuring spoons", "lid"} & boiled.keys()  # noodles are boiled without their lid
+
+
+def test_cartridges_are_kit() -> None:
+    """What the fuel counts: 146 g to boil water and 15 % are 168 g, so the 85 g in hand and a new one of 100 g."""
+    trip = journey_of(
+        "{place: A, day: 1, fills: to be treated, treated by: boiling}\n{place: B, day: 2}", more="fuel in hand: [85 g]"
+    )
+    fuel = trip.fuel
+    told = [(item.what, item.count, item.why) for item in trip.journey.kit if "cartridge" in item.what]
+    assert (fuel.in_hand_g, fuel.new_g) == ((85,), (100,))
+    assert told == [("part-used cartridge", 1, "gas mix, 85\u00a0g"), ("cartridge", 1, "gas mix, 100\u00a0g")]
 
 
 def test_kit_for_raw_food_and_for_a_cosy() -> None:

@@ -1,4 +1,4 @@
-"""Stove and plan of a trip: gas in the cold, dishes nobody tried, nothing without a stove, no day in reserve."""
+"""Stove and plan of a trip: gas in the cold, a stove without fuel, dishes nobody tried, no day in reserve."""
 
 from collections.abc import Iterator
 
@@ -73,6 +73,15 @@ def _degrees(celsius: float, rounding: Rounding) -> str:
     return f"{in_celsius(celsius, rounding)} ({in_fahrenheit(celsius, rounding)})"
 
 
+def no_fuel_counted(case: TripCase) -> Iterator[Hit]:
+    """Find stoves along for which no fuel is counted, because nothing is cooked on them: told once for each."""
+    counted = {fuel.fuel for fuel in case.sums.journey.fuels}
+    for index, name in enumerate(case.sums.model.stoves):
+        fuel = case.household.stoves[name].fuel
+        if fuel not in counted:
+            yield case.hit("stoves", index, stove=name, fuel=fuel)
+
+
 def never_tried(case: TripCase) -> Iterator[Hit]:
     """Find dishes that nobody has cooked yet, neither at home nor on a trip: told once for each."""
     untried: dict[str, list[TripMeal]] = {}
@@ -101,6 +110,7 @@ def no_spare_day(case: TripCase) -> Iterator[Hit]:
 RULES: tuple[Rule, ...] = (
     TripRule(id="gas-too-cold", severity=Severity.ERROR, facts=("T9-15",), check=gas_too_cold),
     TripRule(id="cold-gas", severity=Severity.NOTE, facts=("T9-12", "T9-15"), shows=Shows.FIELD, check=cold_gas),
+    TripRule(id="no-fuel-counted", severity=Severity.NOTE, facts=("T15-03",), check=no_fuel_counted),
     TripRule(id="never-tried", severity=Severity.WARNING, facts=("T15-04",), check=never_tried),
     TripRule(id="no-cold-meal", severity=Severity.NOTE, facts=("T15-03",), check=no_cold_meal),
     TripRule(id="no-spare-day", severity=Severity.NOTE, facts=("T15-05",), check=no_spare_day),

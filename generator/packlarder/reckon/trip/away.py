@@ -12,7 +12,7 @@ A_DAY = timedelta(days=1)
 
 
 class Absence(NamedTuple):
-    """The days of a planned trip, from that of departure to the last; a spare day may be needed, and is one of them."""
+    """The days of a trip, from that of departure to the last; a spare day may be needed, and is one of them."""
 
     trip: PlannedTrip
     first: date
@@ -43,10 +43,10 @@ def day_at_home(day: date, absences: Iterable[Absence]) -> date:
 
 
 def on_two_trips(trip: PlannedTrip, others: Iterable[Absence]) -> Iterator[Fault]:
-    """Find who is on another trip while this one lasts, by name; one fault for each other trip."""
+    """Find who is on another trip while this one lasts, by name; one fault for each other trip that is planned."""
     own = absence_of(trip)
     named = {eater.name.casefold(): eater.name for eater in trip.eaters}
-    for other in others:
+    for other in () if trip.gone else [one for one in others if not one.trip.gone]:
         both = [named[name] for one in other.trip.eaters if (name := one.name.casefold()) in named]
         if both and own.first <= other.last and other.first <= own.last:
             yield overlaps(trip.place, other.trip.model, other.trip.place, both, other.last)

@@ -9,10 +9,12 @@ from types import MappingProxyType
 from packlarder.book.household import Household
 from packlarder.book.stop import Fills, WaterTreatment
 from packlarder.figures.trips import LIGHTERS
+from packlarder.measure import in_grams
 from packlarder.reckon.records import DishPlan
 from packlarder.reckon.trip.burner import largest_pot
 from packlarder.reckon.trip.camp import heats_water, on_flame, wants_stove
 from packlarder.reckon.trip.journey import Fuel, KitItem, Rubbish
+from packlarder.reckon.trip.pot_use import dry_heated
 from packlarder.reckon.trip.records import PlannedTrip, TripMeal, TripPack
 from packlarder.reckon.trip.treating import is_boiled
 
@@ -20,8 +22,17 @@ from packlarder.reckon.trip.treating import is_boiled
 class Kit(StrEnum):
     """The catalogue of things, in the order in which they are listed; stoves, pots and containers have your names."""
 
+    LID = "lid"
+    CARTRIDGE = "cartridge"
+    PART_USED = "part-used cartridge"
     MUG = "mug"
+    BOWL = "bowl or plate"
     SPOON = "spoon"
+    KNIFE = "knife"
+    LADLE = "ladle"
+    TURNER = "turner"
+    JUG = "measuring jug"
+    MEASURING_SPOONS = "measuring spoons"
     LIGHTER = "lighter"
     HEATER = "ration heater"
     COSY = "cosy"
@@ -39,6 +50,13 @@ class Why(StrEnum):
     """The catalogue of reasons."""
 
     EACH = "one for each person"
+    UNDER_A_LID = "one for each pot or pan that cooks or boils under it"
+    BURNT = "{fuel}, {grams}"
+    CUTS = "opens packs and cuts"
+    SERVES = "shares out what is cooked in a pot"
+    TURNS = "something is fried or baked"
+    MEASURES = "water is measured"
+    BY_THE_SPOON = "for what is taken from tubs"
     COOKS = "dishes are cooked on it"
     FOR_WATER = "water is boiled or snow is melted with it"
     IN_RESERVE = "in reserve: no dish asks for it"
@@ -65,12 +83,17 @@ _TREATED_WITH: dict[WaterTreatment, tuple[Kit, ...]] = {
 }
 
 
-def kit_of(planned: PlannedTrip, packs: Sequence[TripPack], household: Household) -> tuple[KitItem, ...]:
+def kit_of(
+    planned: PlannedTrip, packs: Sequence[TripPack], fuels: Sequence[Fuel], household: Household
+) -> tuple[KitItem, ...]:
     """Give everything to take along, stoves and pots first."""
     return (
         *_stoves(planned),
+        *_cartridges(fuels),
         *_pots(planned, household),
+        *_lids(planned, household),
         *_for_people(planned),
+        *_for_the_cook(planned),
         *_for_dishes(planned, packs),
         *_for_water(planned),
         *_in_camp(),
@@ -94,7 +117,7 @@ def _emptied_on(planned: PlannedTrip, pack: TripPack) -> int:
     return max([meal.day for meal in meals if not meal.spare], default=pack.day)
 
 
-def _item(what: str, why: Why, count: int = 1) -> KitItem:
+def _item(what: str, why: str, count: int = 1) -> KitItem:
     return KitItem(what=what, count=count, why=why)
 
 
@@ -106,6 +129,29 @@ def _stoves(planned: PlannedTrip) -> Iterator[KitItem]:
         else:
             for_water = name == planned.model.stoves[0] and _heats_water(planned)
             yield _item(name, Why.FOR_WATER if for_water else Why.IN_RESERVE)
+
+
+def _cartridges(fuels: Sequence[Fuel]) -> Iterator[KitItem]:
+    """Give the cartridges that the fuel is in, as they are counted there."""
+    for fuel in fuels:
+        for grams in fuel.in_hand_g:
+            yield _item(Kit.PART_USED, Why.BURNT.format(fuel=fuel.fuel, grams=in_grams(grams)))
+        for size, count in Counter(fuel.new_g).items():
+            yield _item(Kit.CARTRIDGE, Why.BURNT.format(fuel=fuel.fuel, grams=in_grams(size)), count)
+
+
+def _lids(planned: PlannedTrip, household: Household) -> Iterator[KitItem]:
+    under_a_lid = {
+        step.pot
+        for meal in planned.meals
+        for step in meal.plan.steps
+        if (on_flame(step) and step.lid_on) or heats_water(meal.plan, step)
+    }
+    if _heats_water(planned):
+        under_a_lid.add(largest_pot(planned.model.pots, household))
+    count = sum(household.pots[pot].lid for pot in under_a_lid)
+    if count:
+        yield _item(Kit.LID, Why.UNDER_A_LID, count)
 
 
 def _pots(planned: PlannedTrip, household: Household) -> Iterator[KitItem]:
@@ -133,7 +179,22 @@ def _heats_water(planned: PlannedTrip) -> bool:
 
 def _for_people(planned: PlannedTrip) -> Iterator[KitItem]:
     yield _item(Kit.MUG, Why.EACH, len(planned.eaters))
+    yield _item(Kit.BOWL, Why.EACH, len(planned.eaters))
     yield _item(Kit.SPOON, Why.EACH, len(planned.eaters))
+
+
+def _for_the_cook(planned: PlannedTrip) -> Iterator[KitItem]:
+    steps = [step for meal in planned.meals for step in meal.plan.steps]
+    if planned.meals:
+        yield _item(Kit.KNIFE, Why.CUTS)
+    if any(on_flame(step) and not dry_heated(step) for step in steps):
+        yield _item(Kit.LADLE, Why.SERVES)
+    if any(map(dry_heated, steps)):
+        yield _item(Kit.TURNER, Why.TURNS)
+    if any(step.water_ml for meal in planned.meals for step in meal.sums.steps):
+        yield _item(Kit.JUG, Why.MEASURES)
+    if any(meal.plan.loose for meal in planned.meals):
+        yield _item(Kit.MEASURING_SPOONS, Why.BY_THE_SPOON)
 
 
 def _for_dishes(planned: PlannedTrip, packs: Sequence[TripPack]) -> Iterator[KitItem]:

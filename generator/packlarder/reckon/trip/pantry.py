@@ -48,9 +48,8 @@ class Pantry:
         return self._keeps[asked]
 
     def leave(self, trip: PlannedTrip) -> None:
-        """Let people be away on a trip that is planned: what is done for later trips is done before it or after it."""
-        if not trip.gone:
-            self.away.append(absence_of(trip))
+        """Let people be away on a trip, or have been: what is done for later trips is done before it or after it."""
+        self.away.append(absence_of(trip))
 
     def at_home(self, day: date) -> date:
         """Give a day if people are at home on it, or else the last one before it on which they are."""

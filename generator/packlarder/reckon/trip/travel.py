@@ -27,6 +27,6 @@ def travel(planned: PlannedTrip, packs: Sequence[TripPack], household: Household
         days=day_loads(planned, packs),
         bearing=bearings(planned, packs),
         fed=fed(planned),
-        kit=kit_of(planned, packs, household),
+        kit=kit_of(planned, packs, fuels, household),
         rubbish=rubbish_of(planned, packs, fuels),
     )

@@ -36,7 +36,7 @@ def reckon_trips(
         planned, wrong = plan_trip(book, components, plan_of, id)
         faults += wrong
         if planned is not None:
-            faults += on_two_trips(planned, () if planned.gone else pantry.away)
+            faults += on_two_trips(planned, pantry.away)
             trips[id], wrong = _worked_out(planned, pantry)
             faults += wrong
             pantry.leave(planned)
