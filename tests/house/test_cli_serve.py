@@ -126,7 +126,9 @@ def planned(book: Path, tmp_path: Path) -> Preview:
             id="a component",
         ),
         pytest.param(TRIP, "place: the far shore", "place: the near shore", "far shore", "near shore", id="a stop"),
-        pytest.param(TRIP, "appetite: 120 %", "appetite: 160 %", "2.2\u00a0portions", "2.6\u00a0portions", id="an appetite"),
+        pytest.param(
+            TRIP, "appetite: 120 %", "appetite: 160 %", "2.2\u00a0portions", "2.6\u00a0portions", id="an appetite"
+        ),
     ],
 )
 def test_a_trip_shows_an_edit_of_whatever_it_is_made_of(

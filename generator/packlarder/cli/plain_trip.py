@@ -168,7 +168,7 @@ class _Page:
             told.append(names.LOAD.format(number=task.load))
         line = common.COMMA.join(filter(None, [*told, names.lasting(task)]))
         foods = [words.FOOD.format(name=name, weight=self._weight(grams)) for name, grams in task.foods]
-        return words.MADE_OF.format(task=line, foods=words.BETWEEN_FOODS.join(foods)) if foods else line
+        return words.MADE_OF.format(task=line, foods=names.BETWEEN_FOODS.join(foods)) if foods else line
 
     def _carried(self) -> Iterator[str]:
         rows = []

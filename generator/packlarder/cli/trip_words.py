@@ -29,7 +29,5 @@ START_BY = "start by {day}"
 
 TASK_OF = "{what}: {names}"
 FOOD = "{name} {weight}"
-BETWEEN_FOODS = "; "
-"""Names of foods hold commas."""
 MADE_OF = "{task} ({foods})"
 SPAN = "{least} to {most}"

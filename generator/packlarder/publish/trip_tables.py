@@ -7,7 +7,7 @@ from typing import TypeAlias
 
 from packlarder.publish import trip_file_words as words
 from packlarder.sheets.trip_data_records import MealData, TripData
-from packlarder.sheets.trip_names import ON_THE_MOVE, SPARE_DAY
+from packlarder.sheets.trip_names import BETWEEN_FOODS, ON_THE_MOVE, SPARE_DAY
 from packlarder.sheets.trip_store_records import FoodData, ItemData, PackData, TaskData
 from packlarder.sheets.words import COMMA
 
@@ -63,12 +63,19 @@ def _planned(task: TaskData) -> tuple[Cell, ...]:
         foods_named(task["components"]),
         task["grams"],
         task["load"],
+        ingredients_named(task),
     )
 
 
 def foods_named(foods: Iterable[FoodData]) -> str:
     """Name components in one text, with the word RAW where it belongs."""
     return COMMA.join(words.RAW_NAME.format(name=one["name"]) if one["raw"] else one["name"] for one in foods)
+
+
+def ingredients_named(task: TaskData) -> str:
+    """Name the foods that are bought or mixed for what is made of several, with their weights; "" for one food."""
+    weighed = ((one["name"], words.GRAMS.format(grams=one["grams"])) for one in task["foods"])
+    return BETWEEN_FOODS.join(words.OF_ONE.format(name=name, grams=grams) for name, grams in weighed)
 
 
 def _table(head: tuple[str, ...], lines: Iterable[tuple[Cell, ...]]) -> str:

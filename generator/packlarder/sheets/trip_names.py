@@ -59,6 +59,8 @@ TASKS: Mapping[str, str] = MappingProxyType(
     }
 )
 LOAD = "load {number}"
+BETWEEN_FOODS = "; "
+"""Names of foods hold commas."""
 TRAY = "1 tray"
 TRAYS = "{count} trays"
 PART_USED = "{figure} part used"
