@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from tests.sums.journey_of import DISHES, journey_of
 from tests.sums.trip_of import Travelled
 
+from packlarder.reckon.clock import whole_minutes
 from packlarder.reckon.trip.clock import burning
 from packlarder.reckon.trip.flame_share import Burning, Turn, flame_minutes, turns
 from packlarder.reckon.trip.journey import SoakStart, StepTime
@@ -189,12 +190,28 @@ def test_of_six_dishes_the_drink_is_made_last() -> None:
     assert [turn.waits_min for turn in found[:-1]] == [10, 50, 20, 30, 40]
 
 
-def test_least_stands_ready_before_all_begins_late() -> None:
-    """20 min with the flame in its first 5, and 10 min all on the flame.
-
-    The first one last: its flame is wanted from 20 to 15 min before, so the other has it in the last ten: nobody waits.
-    """
+def test_nobody_waits_without_need() -> None:
+    """20 min with the flame in the first 5, and 10 min all on the flame: the other has it in the last ten."""
     assert turns([dish(20, (0, 5)), dish(10, (0, 10))], 1) == (Turn(0, None), Turn(0, 0))
+
+
+def test_least_stands_ready_before_all_begins_late() -> None:
+    """60 min with the flame from 20 to 15 min before the end, and 20 min with it from 20 to 10 before the end.
+
+    Either the short one comes 10 min earlier, and all begins 60 min before; or the long one 5, and it begins 65 before.
+    """
+    assert turns([dish(60, (40, 45)), dish(20, (0, 10))], 1) == (Turn(5, None), Turn(0, 0))
+
+
+def test_the_first_round_is_timed() -> None:
+    """Noodles for six want more than the pot holds: each round boils up for its share of the minutes, the first too."""
+    trip = supper("noodles", more=f"people: [{', '.join(f'P{number}' for number in range(6))}]")
+    (step,), (time,) = trip.meal(1).sums.steps, trip.clock(1).steps
+    assert step.rounds > 1
+    assert time.boils_at is not None
+    first_min = step.boil_up_min / step.rounds
+    assert time.boils_at - time.begins == timedelta(minutes=whole_minutes(first_min))
+    assert time.ends - time.begins == timedelta(minutes=whole_minutes(step.boil_up_min + step.cook_min))
 
 
 @pytest.mark.parametrize("dishes", [("rice", "noodles"), ("rice", "rice", "beef"), ("noodles", "beef", "rice", "rice")])

@@ -224,6 +224,14 @@ def test_a_dish_for_two_is_steeped_in_one_pack() -> None:
     assert shares(trip_of(one_stop("supper: cup"), dishes={"cup": soaked})) == [("1.1", "", 160, 0)]
 
 
+def test_packs_that_share_their_water_are_not_parted() -> None:
+    """Rice and milk powder lie in two packs, and one water is poured over both: nobody knows whose it would be."""
+    steps = "{pour over: [rice, milk powder], with: 200 mL boiling water, for: 10 min}"
+    dish = dish_text("rice: 80 g", "milk powder: 10 g", steps=steps, serves=1, packs=("[rice]", "[milk powder]"))
+    found = trip_of(one_stop("supper: cup"), dishes={"cup": dish})
+    assert shares(found) == [("1.1", "", 160, 0), ("1.2", "", 20, 0)]
+
+
 def test_who_eats_alone_has_one_pack() -> None:
     """It bears the mark of the dish's pack, and the name."""
     meal = "supper: {dish: cup, for: Bo}"

@@ -59,6 +59,12 @@ def test_the_pan_is_left_to_what_is_fried() -> None:
     assert pots(eaten("soup", "soup", "bread")) == [["little pot"], ["pot"], ["pan", "pan", "pan"]]
 
 
+def test_a_pan_comes_after_all_pots() -> None:
+    """Bread is fried on the day after: of two soups the second has the pot, though the pan would be large enough."""
+    stop = "{place: A, day: 1, meals: [supper: soup, supper: soup, breakfast: bread]}"
+    assert pots(journey_of(stop, more=ALL_POTS, dishes=OTHERS))[:2] == [["little pot"], ["pot"]]
+
+
 def test_other_sittings_have_the_same_pots() -> None:
     """Soup for supper and for lunch on the next day: the little pot twice."""
     trip = journey_of("{place: A, day: 1, meals: [supper: soup, lunch: soup]}", more=ALL_POTS, dishes=OTHERS)
@@ -132,6 +138,12 @@ def test_a_second_pot_for_water() -> None:
     assert (pots(trip), trip.meal(1).water_pot) == ([["little pot", "pan", "little pot"]], "pan")
     alone = eaten("mash", more="pots: [pot]\n")
     assert (pots(alone), alone.meal(1).water_pot) == ([["pot", "pot", "pot"]], "")
+
+
+def test_the_second_pot_is_not_the_one_for_the_tea() -> None:
+    """The mash is in the little pot and the tea's water in the pan: so that of the mash gets hot in the pot."""
+    trip = eaten("mash", "tea")
+    assert (trip.meal(2).plan.pot_name, trip.meal(1).water_pot) == ("pan", "pot")
 
 
 def test_the_second_pot_is_nobody_elses() -> None:
