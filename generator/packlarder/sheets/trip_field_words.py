@@ -17,7 +17,7 @@ AT_RISK = "at risk"
 HOW_TO_USE = (
     "The menu leads to each dish. Left page: when to begin, what to take in hand. Right page: what to do. All of it is "
     "for those who eat and for where they eat.",
-    "Pack 4.1 is the first that is opened for meal 4 of the menu. M2: from the bag on day 2. T1: a tub for the whole "
+    "Pack 4.1 is the first that is opened for meal 4 of the menu. M2: for day 2, on the move. T1: a tub for the whole "
     "trip.",
     "RAW in a box must be cooked to be safe. Wet it right through first, cook it through, wash what it touched.",
     "Cold water is as it comes; warm is hand-warm, about 40\u00a0°C (105\u00a0°F); hot is just off the boil; boiling "
@@ -54,8 +54,8 @@ AFTER = "The flame is free when {dish} is done."
 STANDS_IN = "{other} stands in for {part}."
 AT_PLACE = "{conditions} {height}, air {air}, water {water}."
 AT_PLACE_ALONE = "At {height}, air {air}, water {water}."
-ON_THE_MOVE = "from the bag"
-MOVE_PACK = "{holds} ({mark})"
+ON_THE_MOVE = "for the day, on the move"
+ALL_DAY = "{marks} on the move"
 BOUGHT_AT = "{holds}, bought at {place}"
 
 LEG_HEADING = "{number}: {leg}"
@@ -85,8 +85,13 @@ TREATMENTS: Mapping[WaterTreatment, str] = MappingProxyType(
 TREATED = "{deed} {water} of it before anybody drinks it."
 TREATED_AND_WAIT = "{deed} {water} of it, and wait {minutes} before anybody drinks it."
 BOILED = "Boil {water} of it before anybody drinks it: {minutes} at a rolling boil."
-ON_THE_SPOT = "Besides, {water} is used at {place} where it is filled: make it fit to drink in the same way."
-ON_THE_SPOT_TAP = "Besides, {water} is used at {place} where it is filled."
+IN_ALL_FILLED = "In all {water} at {place}: {there} of it is used there, the rest is carried on."
+THE_ONE = "the {name}"
+SOME = "{count}\u00a0{name}"
+POTFULS = ("In {count} potful of the {pot}.", "In {count} potfuls of the {pot}.")
+SPARE_GOES_ON = "{water} of it is for the spare day: use it last. Fill less at {place} by what is left of it."
+SPARE_DONE = "{water} of it is for the spare day: use it last. From {place} on it is not needed any more."
+SPARE_TO_THE_END = "{water} of it is for the spare day: use it last, and keep it until the end is in sight."
 FROM_OTHER = "Besides, {water} from the {where}, for heaters, cooling and washing: never to drink."
 LAKE_OR_SEA = "lake or sea"
 SHORT = "The containers hold {water} less than this."
@@ -105,11 +110,18 @@ POURED = "at least {weight}"
 
 TUB = "T"
 """What the mark of a tub begins with."""
+PACKS_WEIGH = "its packs {weight}"
+WITH_INNER = "{weight} in all"
+INTO_THE_COOLER = "Into the cooler."
+COOLED = (
+    "Into the cooler, which keeps cold for {days} day: {marks}.",
+    "Into the cooler, which keeps cold for {days} days: {marks}.",
+)
 FOR_THE_WHOLE_TRIP = "For the whole trip"
 FOR = "for {names}"
 PART = "{name} {weight}"
 BOUGHT = "Bought at {place}."
-IN_ALL = "{count} packs, {weight}"
+IN_ALL = "{count} packs, {weight} of food in all, tubs included"
 BUY_ON_THE_WAY = "bought on the way"
 FOR_MIXES = "mixes"
 STILL_TO_GET = "still to be got"
