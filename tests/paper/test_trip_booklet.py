@@ -113,18 +113,19 @@ def test_the_menu_lies_open_at_once_and_names_the_real_pages(trip: PrintedTrip) 
     menu = trip.chapter("Menu")
     pages = {opening.id: trip.starts[opening.name] for opening in trip.openings}
     for day in trip.book.menu:
-        assert day.heading in menu
-        for line in day.lines:
+        assert_all(menu, (f"{day.heading} {day.on_the_move}", *(there.place for there in day.places)))
+        for line in (line for there in day.places for line in there.lines):
             assert_all(menu, line.dish.split())
-            if line.opening:
-                assert_all(menu, (f"{line.begins} {line.eaten} {pages[line.opening]}",))
+            assert_all(menu, (f"{line.begins} {line.eaten} {pages[line.opening]}",))
+    raw = sum(line.raw for day in trip.book.menu for there in day.places for line in there.lines)
+    assert len(re.findall(r"\bRAW\b", menu)) == raw == 1
 
 
 def test_water_and_fuel_stand_on_their_card(trip: PrintedTrip) -> None:
     """Of each leg what is filled, in large type, its pieces, treatment, wait, what is lacking; of fuel each stop."""
     card = trip.chapter("Water and fuel")
     for leg in trip.book.legs:
-        assert_all(card, (leg.heading, leg.fill, leg.short, *leg.notes))
+        assert_all(card, (leg.heading, leg.fill, leg.containers, leg.short, *leg.notes))
         assert_all(card, (f"{one.label} {one.figure}" for one in leg.made_of))
     for spot in trip.book.on_the_spot:
         assert_all(card, (spot.place, spot.day, spot.water, *spot.notes))
@@ -149,6 +150,22 @@ def test_lists_have_every_pack_jar_and_thing_with_a_box(trip: PrintedTrip) -> No
     boxes = sum(reading.boxes(page) for page in trip.reader.pages)
     jars = sum(len(fill.jars) + len(fill.into) for fill in trip.book.fills)
     assert boxes >= len(packs) + jars + len(trip.book.kit)
+
+
+def test_a_day_of_packs_that_is_torn_says_that_it_goes_on(trip: PrintedTrip) -> None:
+    """Where a page of the packing list begins in the middle of a day, its first words name that day."""
+    start, end = trip.starts["Packing list"], trip.starts["Filling the packs"]
+    headings = [day.heading for day in trip.book.packing]
+    open_day, torn = "", 0
+    for page in range(start, end):
+        rows = reading.rows(trip.words[page - 1])
+        heads = [heading for row in rows for heading in headings if row.startswith(heading)]
+        whole = (*(f"{one} its packs" for one in headings), "Who carries")
+        if page > start and not rows[0].startswith(whole):
+            assert rows[0] == f"{open_day}, continued"
+            torn += 1
+        open_day = heads[-1] if heads else open_day
+    assert torn
 
 
 def test_nothing_is_left_to_be_worked_out_at_camp(trip: PrintedTrip) -> None:

@@ -6,14 +6,21 @@ from functools import cache
 import pytest
 from tests.sheets import trip_sample
 
+from packlarder.book.stop import WaterTreatment
+from packlarder.book.trip import Cooler, WaterContainer
 from packlarder.measure import Dimension, Quantity, parse
 from packlarder.reckon.trip.records import TripMeal, TripPack
+from packlarder.safety.rule import Shows
+from packlarder.safety.rules import check_trip
+from packlarder.safety.whole import at_home
 from packlarder.sheets.field_sheet import FieldOpening, Span
 from packlarder.sheets.printed import System
-from packlarder.sheets.trip_cards import leg_cards, spot_cards
 from packlarder.sheets.trip_dish import served_alike
 from packlarder.sheets.trip_field import trip_book
-from packlarder.sheets.trip_field_sheet import TripBook
+from packlarder.sheets.trip_field_sheet import MenuLine, TripBook
+from packlarder.sheets.trip_field_water import filled, leg_cards, spot_cards
+from packlarder.sheets.trip_labels import trip_labels
+from packlarder.sheets.trip_lists import cooled
 from packlarder.sheets.trip_opening import trip_opening
 from packlarder.sheets.trip_water import leg_ounces
 from packlarder.sheets.words import lowered
@@ -155,8 +162,7 @@ def test_meals_alike_share_an_opening_that_names_them_all() -> None:
     ]
     assert [(pack.number, pack.marks) for pack in board.packs] == [("", ("1.1", "4.1")), ("", ("1.2", "4.2"))]
     assert [one.marks for one in board.meals] == ["1.1, 1.2", "4.1, 4.2"]
-    lines = [line for day in made().menu for line in day.lines if line.opening == board.id]
-    assert [line.number for line in lines] == ["1", "4"]
+    assert [line.number for line in menu_lines() if line.opening == board.id] == ["1", "4"]
 
 
 def test_other_portions_or_people_have_an_opening_of_their_own() -> None:
@@ -179,9 +185,9 @@ def test_ration_heaters_take_the_water_of_the_stop() -> None:
 def test_every_pack_is_led_to_by_its_mark() -> None:
     """Each pack of the trip stands on an opening, inner ones and tubs too, or as food from the bag on the menu."""
     told = {mark for one in made().openings for pack in one.packs for mark in (pack.marks or (pack.number,))}
-    bags = [line.dish for day in made().menu for line in day.lines if not line.opening]
+    bags = {day.on_the_move.partition(" ")[0] for day in made().menu}
     for pack in TRIP.packs:
-        assert pack.mark in told or any(f"({pack.mark})" in dish for dish in bags), pack.mark
+        assert pack.mark in told | bags, pack.mark
     assert any(pack.is_inside for one in made().openings for pack in one.packs)
 
 
@@ -216,10 +222,12 @@ def test_the_booklet_fills_as_much_as_the_page_says() -> None:
 
 def test_water_that_is_used_where_it_is_filled_says_how_it_is_treated() -> None:
     """The quay's 200 + 10 + 500 = 710 mL are carried on no leg, and come from a lake; the skerry fills nothing."""
-    (spot,) = made().on_the_spot
-    assert (spot.place, spot.day, spot.water) == ("The pilots' quay", "Day 2", "710\u00a0mL")
-    assert spot.notes == ("710\u00a0mL must be made fit to drink: filter it, chlorinate it, and wait 30\u00a0min.",)
-    assert made().legs[1].notes[0] == "Filled at the pilots' quay: to be treated."
+    assert made().on_the_spot == ()  # it stands with the leg that begins there
+    assert made().legs[1].notes[:3] == (
+        "Filled at the pilots' quay: to be treated.",
+        "In all 17.33\u00a0L at the pilots' quay: 710\u00a0mL of it is used there, the rest is carried on.",
+        "17.33\u00a0L must be made fit to drink: filter it, chlorinate it, and wait 30\u00a0min.",
+    )
 
 
 def test_a_stop_at_which_the_trip_ends_has_its_water_told_too() -> None:
@@ -238,6 +246,29 @@ def test_another_form_is_told_by_what_the_dish_calls_its_part() -> None:
         assert found.notes == ((told,) if told else ())
 
 
+def test_the_water_of_a_leg_says_which_containers_to_fill() -> None:
+    """6 cans of 10 L, a bag of 6 L, 4 bottles of 1 L: 44.2 L are 4 cans, and the bag takes what is left by itself."""
+    read = {"bottle": {"holds": "1 L", "count": 4}, "big can": {"holds": "10 L", "count": 6}, "bag": {"holds": "6 L"}}
+    along = {name: WaterContainer.model_validate(one) for name, one in read.items()}
+    assert filled(along, 44_200) == "4\u00a0big cans, the bag"
+    assert filled(along, 68_500) == "6\u00a0big cans, the bag, 3\u00a0bottles"
+    assert filled(along, 900) == "1\u00a0bottle"
+    assert filled(along, 99_000) == "6\u00a0big cans, the bag, 4\u00a0bottles"
+    assert filled({}, 900) == ""
+
+
+def test_what_is_boiled_says_how_often_the_pot_is_filled() -> None:
+    """One figure for all that is boiled at a fill point, with its potfuls and minutes; the spare day's stays apart."""
+    boiled = replace(TRIP.journey.legs[1], treated_by=WaterTreatment.BOILING, wait_min=3, treated_ml=9_000)
+    spot = replace(TRIP.journey.stops[1], treated_ml=1_000, boil_ml=9_700, potfuls=5, boil_min=71)
+    journey = replace(TRIP.journey, legs=(TRIP.journey.legs[0], boiled), stops=(TRIP.journey.stops[0], spot))
+    (_, card) = leg_cards(replace(TRIP, journey=journey), HOUSEHOLD, System.METRIC)
+    told = "9.70\u00a0L must be made fit to drink: boil it for 3\u00a0min."
+    pot = "In 5 potfuls of the big pot, 1\u00a0h 11\u00a0min on the flame in all."
+    assert f"{told} {pot}" in card.notes
+    assert any(note.startswith("1.23\u00a0L of it is for the spare day: use it last") for note in card.notes)
+
+
 def test_fuel_stops_and_margin_are_what_is_needed() -> None:
     """71 + 42 + 29 g and a margin of 29 g are 171 g; a part-used cartridge of 85 g and two whole ones are taken."""
     (card,) = made().fuels
@@ -245,9 +276,66 @@ def test_fuel_stops_and_margin_are_what_is_needed() -> None:
     assert card.taken == ("85\u00a0g part used", "2\u00a0×\u00a0100\u00a0g whole")
 
 
+def menu_lines() -> list[MenuLine]:
+    """Give the lines of the menu in order."""
+    return [line for day in made().menu for there in day.places for line in there.lines]
+
+
+def test_the_menu_goes_by_the_clock_and_names_places_and_raw() -> None:
+    """Rice is begun before the heater's lunch of the same supper; each place stands over its dishes; eggs are RAW."""
+    for day in made().menu:
+        begun = [
+            int(line.begins.split(":")[0]) * 60 + int(line.begins.split(":")[1])
+            for there in day.places
+            for line in there.lines
+        ]
+        assert begun == sorted(begun)
+    assert [[there.place for there in day.places] for day in made().menu] == [
+        ["Gull skerry"],
+        ["Gull skerry", "The pilots' quay"],
+        [""],
+    ]
+    assert [line.dish for line in menu_lines() if line.raw] == ["Eggs and ham"]
+
+
+def test_packs_are_called_the_same_on_list_and_label() -> None:
+    """Dish and own name of a pack, on the list as on its label; what is for the day says so."""
+    labels = {one.number.split(",")[0]: one.dish for one in trip_labels(TRIP, HOUSEHOLD, edition="0", title="").packs}
+    listed = {pack.mark: pack.called for day in made().packing for pack in day.packs}
+    assert listed == labels
+    assert (listed["3.1"], listed["2.1"]) == ("Eggs and ham: Ham", "Beef and leek noodles")
+    assert listed["M1"] == "On the move"
+
+
+def test_a_pack_with_others_inside_says_what_all_of_it_weighs() -> None:
+    """The bag of the chowder weighs what its three inner packs weigh."""
+    weights = {pack.mark: pack.weight for day in made().packing for pack in day.packs}
+    inner = sum(size(weights[f"8.1.{nth}"]) for nth in (1, 2, 3))
+    assert weights["8.1"].endswith(" in all")
+    assert size(weights["8.1"].removesuffix(" in all")) == pytest.approx(inner)
+
+
+def test_what_spoils_goes_into_the_cooler() -> None:
+    """Smoked cheese is not dried and spoils; without a cooler nothing is said of one."""
+    assert made().cooled == ""
+    model = TRIP.model.model_copy(update={"cooler": Cooler(keeps_cold=2)})
+    assert cooled(replace(TRIP, model=model)) == "Into the cooler, which keeps cold for 2 days: 1.2, 4.2, 5.3."
+
+
+def test_all_findings_of_the_trip_stand_on_the_safety_card() -> None:
+    """What the page tells the booklet tells too: cheese without a cooler, which is for the page alone."""
+    checked = trip_sample.checked_trip()
+    findings = check_trip(checked.sums, HOUSEHOLD, at_home(trip_sample.book().dishes))
+    told = trip_book(replace(checked, findings=findings), HOUSEHOLD, edition="0", on=trip_sample.ON).safety.findings
+    assert any(finding.rule.id == "cheese-without-cold" for finding in findings)
+    for finding in findings:
+        if finding.rule.shows is not Shows.FRONT:
+            assert finding.text[1:] in " ".join(told)
+
+
 def test_packs_weigh_what_the_trip_weighs_and_jars_give_what_packs_take() -> None:
     """Days add up to the trip's food; what is filled from jars or still to be got is what goes into packs."""
-    assert sum(size(day.weight) for day in made().packing) == pytest.approx(TRIP.grams)
+    assert sum(size(day.weight.removeprefix("its packs ")) for day in made().packing) == pytest.approx(TRIP.grams)
     for fill in made().fills:
         assert sum(size(jar.weight) for jar in fill.jars) == pytest.approx(size(fill.need))
         assert sum(size(one.figure) for one in fill.into) == pytest.approx(size(fill.need))

@@ -194,7 +194,7 @@ def test_the_booklet_of_a_trip_bears_it(site: Path, id: str, size: str) -> None:
     names = sorted(fill.component.model.name for fill in trip.stores.fills if fill.component.raw)
     assert len(boxed) == len(names)
     assert all(row.startswith(name) for row, name in zip(sorted(boxed), names, strict=True))
-    led = {line.opening: line.number for day in book.menu for line in day.lines if line.opening}
+    led = {line.opening: line.number for day in book.menu for there in day.places for line in there.lines}
     meals = {str(meal.number): meal_is_raw(meal) for meal in trip.meals}
     for opening in book.openings:
         assert says_raw(" ".join(chapters[opening.name])) is meals[led[opening.id]], opening.name

@@ -31,12 +31,12 @@ def raw_without_cold(case: TripCase) -> Iterator[Hit]:
 
 def perishable_without_cold(case: TripCase) -> Iterator[Hit]:
     """Find other perishable food, not dried, that is eaten after its cold has gone: once for each component."""
-    yield from _warm(case, lambda one: not _raw_and_fresh(one) and bool(_spoils(one) - _KEEPS_LONGER))
+    yield from _warm(case, lambda one: not _raw_and_fresh(one) and bool(spoils(one) - _KEEPS_LONGER))
 
 
 def cheese_without_cold(case: TripCase) -> Iterator[Hit]:
     """Find cheese and cured meat that is eaten after its cold has gone: once for each component."""
-    yield from _warm(case, lambda one: bool(_spoils(one)) and _spoils(one) <= _KEEPS_LONGER)
+    yield from _warm(case, lambda one: bool(spoils(one)) and spoils(one) <= _KEEPS_LONGER)
 
 
 _WORST = frozenset({Group.MEAT, Group.FISH, Group.MILK})
@@ -45,7 +45,7 @@ _FRESH_PLANTS = frozenset({Group.VEGETABLE, Group.NUT})
 """Whole and uncut they keep for days; the two-hour limit is for what was wetted or cooked."""
 
 
-def _spoils(component: ComponentSums) -> frozenset[Kind]:
+def spoils(component: ComponentSums) -> frozenset[Kind]:
     """Give the kinds for which a component that is carried with its water wants cold; unknown water counts as much."""
     water = None if component.yielded is None else component.yielded.dry_water
     if component.model.dried is not Drying.NOT_DRIED or (water is not None and water <= WET_ABOVE):
@@ -55,7 +55,7 @@ def _spoils(component: ComponentSums) -> frozenset[Kind]:
 
 
 def _raw_and_fresh(component: ComponentSums) -> bool:
-    return bool(_WORST & groups_of(raw_kinds(component) & _spoils(component)))
+    return bool(_WORST & groups_of(raw_kinds(component) & spoils(component)))
 
 
 def _warm(case: TripCase, wanted: Callable[[ComponentSums], bool]) -> Iterator[Hit]:

@@ -11,10 +11,12 @@ from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets import words
 from packlarder.sheets.dish import day
 from packlarder.sheets.printed import System
-from packlarder.sheets.trip_cards import fuel_cards, leg_cards, safety_card, spot_cards, water_notes
+from packlarder.sheets.trip_cards import fuel_cards, safety_card
 from packlarder.sheets.trip_dish import opening_id, served_alike
+from packlarder.sheets.trip_field_menu import menu
 from packlarder.sheets.trip_field_sheet import Goer, TripBook
-from packlarder.sheets.trip_lists import bearers, fills, kit, menu, packed, packing, rubbish
+from packlarder.sheets.trip_field_water import leg_cards, spot_cards, water_notes
+from packlarder.sheets.trip_lists import bearers, cooled, fills, kit, packed, packing, rubbish
 from packlarder.sheets.trip_names import from_to, person_told
 from packlarder.sheets.trip_opening import trip_opening
 
@@ -45,6 +47,7 @@ def trip_book(checked: CheckedTrip, household: Household, *, edition: str, on: d
         fuel_notes=(trip_words.FUEL_MARGIN.format(share=in_percent(trip.fuel_margin)),),
         packing=packing(trip, system),
         packed=packed(trip, system),
+        cooled=cooled(trip),
         bearers=bearers(trip, system),
         fills=fills(trip, system),
         kit=kit(trip),

@@ -23,12 +23,12 @@ class Goer:
 class MenuLine:
     """A dish of the menu: when it is begun and eaten, and who eats it if not all.
 
-    `number` is that of the meal, with which the marks of its packs begin. Food from the bag has none, and no opening.
+    `number` is that of the meal, with which the marks of its packs begin.
     """
 
     number: str
-    meal: str
     dish: str
+    raw: bool
     opening: str
     begins: str
     eaten: str
@@ -36,11 +36,20 @@ class MenuLine:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class MenuPlace:
+    """The dishes of one place, in the order in which they are begun; `place` is "" where any will do."""
+
+    place: str
+    lines: tuple[MenuLine, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class MenuDay:
-    """A day of the menu."""
+    """A day of the menu; `on_the_move` names the packs that are eaten from all day."""
 
     heading: str
-    lines: tuple[MenuLine, ...]
+    on_the_move: str
+    places: tuple[MenuPlace, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -53,7 +62,7 @@ class Amount:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LegCard:
-    """The water of a leg: what is filled, and what it is made up of, which adds up to it.
+    """The water of a leg: what is filled into which containers, and what it is made up of, which adds up to it.
 
     `notes` say what to mind, `short` what the containers lack.
     """
@@ -61,6 +70,7 @@ class LegCard:
     heading: str
     days: str
     fill: str
+    containers: str
     made_of: tuple[Amount, ...]
     notes: tuple[str, ...]
     short: str
@@ -103,7 +113,7 @@ class PackLine:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PackDay:
-    """The packs of a day, in the order in which they are opened."""
+    """The packs of a day, in the order in which they are opened; `weight` says what it counts."""
 
     heading: str
     weight: str
@@ -199,6 +209,7 @@ class TripBook:
     fuel_notes: tuple[str, ...]
     packing: tuple[PackDay, ...]
     packed: str
+    cooled: str
     bearers: tuple[BearerLine, ...]
     fills: tuple[FillLine, ...]
     kit: tuple[KitLine, ...]

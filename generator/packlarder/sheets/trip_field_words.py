@@ -11,7 +11,7 @@ EATS = "eats {share}"
 HOW_TO_USE = (
     "The menu leads to each dish. Left page: when to begin, what to take in hand. Right page: what to do. All of it is "
     "for those who eat and for where they eat.",
-    "Pack 4.1 is the first that is opened for meal 4 of the menu. M2: from the bag on day 2. T1: a tub for the whole "
+    "Pack 4.1 is the first that is opened for meal 4 of the menu. M2: for day 2, on the move. T1: a tub for the whole "
     "trip.",
     RAW_IN_A_BOX,
     HOW_WARM,
@@ -45,11 +45,21 @@ AT_PLACE = "{conditions} {height}, air {air}, water {water}."
 AT_PLACE_ALONE = "At {height}, air {air}, water {water}."
 FOR_ONE_WITH = "{pack}: {water}"
 MARKS_OF_EACH = "{first} to {last}"
-MOVE_PACK = "{holds} ({mark})"
+ALL_DAY = "{marks} on the move"
 BOUGHT_AT = "{holds}, bought at {place}"
 
 LEG_HEADING = "{number}: {leg}"
 IN_DISHES = "in dishes, steps and pots"
+IN_ALL_FILLED = "In all {water} at {place}: {there} of it is used there, the rest is carried on."
+THE_ONE = "the {name}"
+SOME = "{count}\u00a0{name}"
+POTFULS = (
+    "In {count} potful of the {pot}, {minutes} on the flame.",
+    "In {count} potfuls of the {pot}, {minutes} on the flame in all.",
+)
+SPARE_GOES_ON = "{water} of it is for the spare day: use it last. Fill less at {place} by what is left of it."
+SPARE_DONE = "{water} of it is for the spare day: use it last. From {place} on it is not needed any more."
+SPARE_TO_THE_END = "{water} of it is for the spare day: use it last, and keep it until the end is in sight."
 DRINKS = "{names} {water}"
 DRINKING = "To drink each day, drinks that are dishes included: {each}."
 WATER_MARGIN = "Water: {share} more than was worked out."
@@ -60,10 +70,17 @@ TREATING = "{weight} of it to boil water safe"
 MELTING = "{weight} of it to melt snow"
 POURED = "at least {weight}"
 
+PACKS_WEIGH = "its packs {weight}"
+WITH_INNER = "{weight} in all"
+INTO_THE_COOLER = "Into the cooler."
+COOLED = (
+    "Into the cooler, which keeps cold for {days} day: {marks}.",
+    "Into the cooler, which keeps cold for {days} days: {marks}.",
+)
 FOR_THE_WHOLE_TRIP = "For the whole trip"
 PART = "{name} {weight}"
 BOUGHT = "Bought at {place}."
-IN_ALL = "{count} packs, {weight}"
+IN_ALL = "{count} packs, {weight} of food in all, tubs included"
 BUY_ON_THE_WAY = "bought on the way"
 FOR_MIXES = "mixes"
 STILL_TO_GET = "still to be got"

@@ -18,7 +18,7 @@ from packlarder.sheets.trip_dish import at_its_stop, bought_besides, check_meals
 from packlarder.sheets.trip_field_clock import step_moments
 from packlarder.sheets.trip_field_packs import bought_told
 from packlarder.sheets.trip_field_people import components_of, not_for
-from packlarder.sheets.trip_lists import pack_called
+from packlarder.sheets.trip_lists import named_in, pack_called
 from packlarder.sheets.trip_names import FOR, clock, day_called, portions_called, short_date
 from packlarder.sheets.trip_opening import meal_day
 from packlarder.sheets.words import lowered
@@ -105,6 +105,7 @@ class _MealSetter(PackSetter):
         known = self.packs.get(pack.number)
         return replace(
             label if known is None else self._from_home(label, known),
+            dish=named_in(self.sheet.name, pack.called),
             servings=self._for_whom(),
             not_for=not_for(self.components, self.trip),
             when=trip_words.LABEL_WHEN.format(day=meal_day(self.meal, self.trip), meal=self.meal.meal.value),
@@ -138,7 +139,7 @@ def _simple(pack: TripPack, trip: TripSums, system: System) -> TripPackLabel:
     held = [item.component for item in pack.items]
     label = TripPackLabel(
         file=trip.place.file,
-        dish=pack_called(pack),
+        dish=pack_called(pack, trip),
         servings="",
         when=_when(pack, trip),
         number=pack.mark,

@@ -1,69 +1,28 @@
-"""The lists of a trip's booklet: the menu, the packs by day and bearer, what is filled from which jar, the kit."""
+"""The lists of a trip's booklet: the packs by day and bearer, what is filled from which jar, the kit."""
 
 from collections.abc import Iterator, Sequence
 
-from packlarder.reckon.trip.records import TripMeal, TripPack, TripSums
+from packlarder.reckon.trip.records import TripPack, TripSums
 from packlarder.reckon.trip.stores import Fill
+from packlarder.safety.trip_keeping import spoils
 from packlarder.sheets import field_words, words
 from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets.printed import System
 from packlarder.sheets.trip_cards import weight
 from packlarder.sheets.trip_dish import is_tub
-from packlarder.sheets.trip_field_clock import clock_of
+from packlarder.sheets.trip_field_menu import day_heading
 from packlarder.sheets.trip_field_sheet import (
     Amount,
     BearerLine,
     FillLine,
     JarLine,
     KitLine,
-    MenuDay,
-    MenuLine,
     PackDay,
     PackLine,
 )
 from packlarder.sheets.trip_figures import heavy
-from packlarder.sheets.trip_names import FOR, ON_THE_MOVE, clock, day_called, pack_for, short_date, stop_called, use_by
-from packlarder.sheets.words import lowered, opened
-
-
-def menu(trip: TripSums, ids: dict[int, str]) -> tuple[MenuDay, ...]:
-    """Give the menu day by day, the spare day last; `ids` are those of the openings by the number of a meal."""
-    days = dict.fromkeys((*range(1, trip.last_day + 1), *(meal.day for meal in trip.meals)))
-    made = (MenuDay(heading=_day(trip, day), lines=tuple(_lines(trip, day, ids))) for day in days)
-    return tuple(day for day in made if day.lines)
-
-
-def _day(trip: TripSums, day: int) -> str:
-    called = day_called(trip, day)
-    if day > trip.last_day:
-        return called
-    on = trip.model.starts.fromordinal(trip.model.starts.toordinal() + day - 1)
-    return trip_words.MENU_OF_DAY.format(day=called, date=short_date(on))
-
-
-def _lines(trip: TripSums, day: int, ids: dict[int, str]) -> Iterator[MenuLine]:
-    for meal in trip.meals:
-        if meal.day == day:
-            yield _line(trip, meal, ids[meal.number])
-    for pack in trip.packs:
-        if pack.meal is None and pack.day == day and not is_tub(pack):
-            holds = opened(words.COMMA.join(lowered(item.called) for item in pack.items))
-            dish = trip_words.MOVE_PACK.format(holds=holds, mark=pack.mark)
-            yield MenuLine(number="", meal=ON_THE_MOVE, dish=dish, opening="", begins="", eaten="", who="")
-
-
-def _line(trip: TripSums, meal: TripMeal, opening: str) -> MenuLine:
-    known = clock_of(meal, trip)
-    everybody = len(meal.eaters) == len(trip.eaters)
-    return MenuLine(
-        number=str(meal.number),
-        meal=meal.meal.value,
-        dish=meal.plan.model.name,
-        opening=opening,
-        begins="" if known is None else clock(known.start_at, meal.on),
-        eaten=clock(meal.eat_at if known is None else known.eat_at, meal.on),
-        who="" if everybody else FOR.format(names=words.COMMA.join(meal.eaters)),
-    )
+from packlarder.sheets.trip_names import ON_THE_MOVE, pack_for, stop_called, use_by
+from packlarder.sheets.words import opened
 
 
 def packing(trip: TripSums, system: System) -> tuple[PackDay, ...]:
@@ -71,13 +30,13 @@ def packing(trip: TripSums, system: System) -> tuple[PackDay, ...]:
     tubs = [pack for pack in trip.packs if is_tub(pack)]
     days = [(trip_words.FOR_THE_WHOLE_TRIP, tubs)] if tubs else []
     days += [
-        (_day(trip, day), [pack for pack in trip.packs if pack.day == day and not is_tub(pack)])
+        (day_heading(trip, day), [pack for pack in trip.packs if pack.day == day and not is_tub(pack)])
         for day in sorted({pack.day for pack in trip.packs})
     ]
     return tuple(
         PackDay(
             heading=heading,
-            weight=weight(sum(pack.grams for pack in packs), system),
+            weight=trip_words.PACKS_WEIGH.format(weight=weight(sum(pack.grams for pack in packs), system)),
             packs=tuple(_pack(trip, pack, system) for pack in packs),
         )
         for heading, packs in days
@@ -87,29 +46,56 @@ def packing(trip: TripSums, system: System) -> tuple[PackDay, ...]:
 
 def _pack(trip: TripSums, pack: TripPack, system: System) -> PackLine:
     place = "" if pack.bought_at is None else stop_called(trip, pack.bought_at)
-    called = pack_called(pack)
+    called = pack_called(pack, trip)
     holds = "" if is_tub(pack) else _holds(pack, system)
     return PackLine(
         mark=pack.mark,
         called=called,
-        holds="" if holds.casefold() == pack.called.casefold() else holds,
-        weight=weight(pack.grams, system) if pack.items else "",
+        holds="" if holds.casefold() == called.casefold() else holds,
+        weight=_weighs(pack, trip, system),
         bearer=pack.bearer,
         raw=pack.raw,
         sachet=pack.sachet,
         is_inside=bool(pack.inside),
-        notes=(trip_words.BOUGHT.format(place=place),) if place else (),
+        notes=tuple(_notes(pack, trip, place)),
     )
 
 
-def pack_called(pack: TripPack) -> str:
-    """Name a pack: by what it is called and for whom, a tub by what is in it, a bag by what it is for."""
+def _notes(pack: TripPack, trip: TripSums, place: str) -> Iterator[str]:
+    if place:
+        yield trip_words.BOUGHT.format(place=place)
+    if in_the_cooler(pack, trip):
+        yield trip_words.INTO_THE_COOLER
+
+
+def in_the_cooler(pack: TripPack, trip: TripSums) -> bool:
+    """Tell whether a pack goes into the cooler, if one comes along: it holds what is not dried and spoils."""
+    return trip.model.cooler is not None and any(spoils(item.component) for item in pack.items)
+
+
+def _weighs(pack: TripPack, trip: TripSums, system: System) -> str:
+    """Print what a pack weighs; of one with others inside what all of it weighs together."""
+    inner = [one for one in trip.packs if one.inside == pack.mark]
+    grams = weight(sum(one.grams for one in (pack, *inner)), system)
+    return trip_words.WITH_INNER.format(weight=grams) if inner else grams
+
+
+def pack_called(pack: TripPack, trip: TripSums) -> str:
+    """Name a pack: by its dish and its own name in it, and for whom; a tub by what is in it; else by what it is for."""
     if is_tub(pack):
         name = pack.items[0].component.model.name
         return field_words.FROM.format(name=name, where=pack.called) if pack.called else name
-    if pack.for_:
-        return pack_for(pack.called, pack.for_)
-    return pack.called or opened(ON_THE_MOVE)
+    if pack.meal is None:
+        return opened(ON_THE_MOVE)
+    called = named_in(trip.by_number[pack.meal].plan.model.name, pack.called)
+    return pack_for(called, pack.for_) if pack.for_ else called
+
+
+def named_in(dish: str, called: str) -> str:
+    """Give the name of a pack on list and label: its dish, and its own name if it has one."""
+    if called.casefold() in ("", dish.casefold()):
+        return dish
+    return field_words.CALLED.format(called=dish, holds=called)
 
 
 def _holds(pack: TripPack, system: System) -> str:
@@ -117,6 +103,15 @@ def _holds(pack: TripPack, system: System) -> str:
         return pack.items[0].called
     parts = [trip_words.PART.format(name=item.called, weight=weight(item.grams, system)) for item in pack.items]
     return words.COMMA.join(parts)
+
+
+def cooled(trip: TripSums) -> str:
+    """List the packs that go into the cooler, and for how many days it keeps cold; "" where there is nothing to."""
+    marks = [pack.mark for pack in trip.packs if in_the_cooler(pack, trip)]
+    if trip.model.cooler is None or not marks:
+        return ""
+    days = trip.model.cooler.keeps_cold
+    return trip_words.COOLED[days != 1].format(marks=words.COMMA.join(marks), days=days)
 
 
 def packed(trip: TripSums, system: System) -> str:
