@@ -264,7 +264,7 @@ def test_what_is_boiled_says_how_often_the_pot_is_filled() -> None:
     journey = replace(TRIP.journey, legs=(TRIP.journey.legs[0], boiled), stops=(TRIP.journey.stops[0], spot))
     (_, card) = leg_cards(replace(TRIP, journey=journey), HOUSEHOLD, System.METRIC)
     told = "9.70\u00a0L must be made fit to drink: boil it for 3\u00a0min."
-    pot = "In 5 potfuls of the big pot, 1\u00a0h 11\u00a0min on the flame in all."
+    pot = "In 5 potfuls of the big pot, 1\u00a0h\u00a011\u00a0min on the flame in all."
     assert f"{told} {pot}" in card.notes
     assert any(note.startswith("1.23\u00a0L of it is for the spare day: use it last") for note in card.notes)
 

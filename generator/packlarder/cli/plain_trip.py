@@ -96,8 +96,7 @@ class _Page:
         yield words.START.format(clock=names.clock(times.start_at, meal.on))
         for soak in times.soaks:
             yield words.SOAK.format(clock=names.clock(soak.at, meal.on), minutes=in_minutes(soak.minutes, UP))
-        if times.after is not None:
-            yield names.AFTER.format(dish=lowered(self.trip.by_number[times.after].plan.model.name))
+        yield from names.sharing(times, self.trip)
         if times.waits_min:
             yield words.READY.format(clock=names.clock(times.ready_at, meal.on))
 

@@ -15,7 +15,7 @@ from packlarder.sheets.step_rows import step_rows
 from packlarder.sheets.trip_figures import NO_FIGURE, weight
 from packlarder.sheets.trip_sheet import MealRow, MenuDay, PackedItem, SoakRow
 from packlarder.sheets.trip_water import meal_water, up
-from packlarder.sheets.words import joined, lowered, opened
+from packlarder.sheets.words import joined, opened
 
 
 def menu_days(trip: TripSums, household: Household) -> tuple[MenuDay, ...]:
@@ -113,8 +113,7 @@ def _soaks(meal: TripMeal, clock: MealClock, household: Household) -> Iterator[S
 
 def _waits(trip: TripSums, meal: TripMeal, clock: MealClock) -> Iterator[str]:
     """Say what has the flame before, and how long the dish stands ready."""
-    if clock.after is not None:
-        yield names.AFTER.format(dish=lowered(trip.by_number[clock.after].plan.model.name))
+    yield from names.sharing(clock, trip)
     if clock.waits_min:
         ready = names.clock(clock.ready_at, meal.on)
         yield words.STANDS_READY.format(clock=ready, minutes=to_the_minute(clock.waits_min))

@@ -9,8 +9,8 @@ from datetime import date, datetime
 from types import MappingProxyType
 
 from packlarder.measure import NO_BREAK, with_fraction
-from packlarder.reckon.trip.journey import Fuel, Leg
-from packlarder.reckon.trip.records import Eater, PlannedTrip, TripMeal
+from packlarder.reckon.trip.journey import Fuel, Leg, MealClock
+from packlarder.reckon.trip.records import Eater, PlannedTrip, TripMeal, TripSums
 from packlarder.reckon.trip.stores import Source, Task, TaskKind
 from packlarder.safety.wording import HOME, THE_END
 from packlarder.sheets import words
@@ -39,7 +39,9 @@ INFANT = "infant"
 AGE = "{years} years old"
 AT_RISK = "at risk from germs"
 ON_THE_MOVE = "on the move"
-AFTER = "on the flame after {dish}"
+AFTER = "on the flame from {clock}, after {dish}"
+AFTER_ONLY = "on the flame after {dish}"
+EMPTY_FIRST = "first put {dish} into bowls: it has the pot"
 IN_PLACE_OF = "{other} in place of {part}"
 
 SOURCES: Mapping[Source, str] = MappingProxyType(
@@ -163,6 +165,18 @@ def stand_ins(meal: TripMeal) -> Iterator[str]:
 def pack_for(called: str, name: str) -> str:
     """Name the pack of one eater: `Lentil rice, for Ada`."""
     return PACK_FOR.format(called=called, name=name)
+
+
+def sharing(clock_of_meal: MealClock, trip: TripSums) -> Iterator[str]:
+    """Say of a dish which others of its meal have flame and pot before it."""
+    after, pot_after = clock_of_meal.after, clock_of_meal.pot_after
+    if after is not None:
+        dish = words.lowered(trip.by_number[after].plan.model.name)
+        flame = clock_of_meal.flame_at
+        on = clock_of_meal.eat_at.date()
+        yield AFTER_ONLY.format(dish=dish) if flame is None else AFTER.format(clock=clock(flame, on), dish=dish)
+    if pot_after is not None:
+        yield EMPTY_FIRST.format(dish=words.lowered(trip.by_number[pot_after].plan.model.name))
 
 
 def trays_called(count: int) -> str:

@@ -21,17 +21,17 @@ from packlarder.sheets.trip_field_people import components_of, not_for
 from packlarder.sheets.trip_field_shares import shares_told
 from packlarder.sheets.trip_field_steps import trip_steps
 from packlarder.sheets.trip_names import (
-    AFTER,
     WEEKDAYS,
     clock,
     day_called,
     portions_called,
     portions_counted,
+    sharing,
     short_date,
     stand_ins,
     stop_called,
 )
-from packlarder.sheets.words import ended, lowered, opened
+from packlarder.sheets.words import ended, opened
 
 
 def trip_opening(group: Sequence[TripMeal], trip: TripSums, household: Household, system: System) -> FieldOpening:
@@ -96,7 +96,6 @@ class _Opener:
 
     def _meal(self, meal: TripMeal) -> FieldMeal:
         known, moments = clock_of(meal, self.trip), step_moments(meal, self.trip)
-        after = None if known is None or known.after is None else self.trip.by_number[known.after]
         poured = [moments[step.index].poured_at for step in self.soaking]
         return FieldMeal(
             called=meal_day(meal, self.trip) if self.single else self._weekday(meal),
@@ -105,7 +104,7 @@ class _Opener:
             soaks=tuple("" if at is None else clock(at, meal.on) for at in poured),
             ready=clock(known.ready_at, meal.on) if known is not None and known.waits_min > 0 else "",
             eaten=clock(meal.eat_at if known is None else known.eat_at, meal.on),
-            note="" if after is None else ended(opened(AFTER.format(dish=lowered(after.plan.model.name)))),
+            note=" ".join(ended(opened(note)) for note in sharing(known, self.trip)) if known is not None else "",
             marks="" if self.single else marks_of(meal),
         )
 
