@@ -34,7 +34,7 @@ def _people(draw: st.DrawFn) -> str:
     for number in range(count):
         appetite = draw(st.integers(10, 200) if number == 0 else st.sampled_from([0, 33, 55, 100, 140]))
         burden = draw(st.sampled_from(["", ", carries: 0 %", ", carries: 50 %"]))
-        drinks = draw(maybe(", drinks: 150 mL"))
+        drinks = draw(st.sampled_from(["", "", ", drinks: 130 mL", ", drinks: 0 L"]))
         avoids = draw(maybe(", avoids: milk"))
         told.append(f"P{number}: {{appetite: {appetite} %{burden}{drinks}{avoids}}}")
     return f"[{', '.join(told)}]"
@@ -77,9 +77,9 @@ def random_trips(draw: st.DrawFn) -> Travelled:
         draw(maybe("on the move: [milk powder: 30 g each, raisins: 20 g]")),
         f"spare day: [{', '.join(spare)}]" if spare else "",
         f"margins: {{water: {draw(st.integers(0, 40))} %, fuel: {draw(st.integers(0, 40))} %}}",
-        f"drinking: {draw(st.sampled_from(['2 L', '3 L', '130 mL']))}",
+        f"drinking: {draw(st.sampled_from(['1 L', '2030 mL', '3 L']))}",
     ]
-    return trip_of(
+    found = trip_of(
         draw(_stops()),
         people=draw(_people()),
         more="\n".join(filter(None, more)),
@@ -87,3 +87,5 @@ def random_trips(draw: st.DrawFn) -> Travelled:
         runs=draw(st.sampled_from([(), RUNS])),
         fails=None,
     )
+    assert found.trips, found.faults
+    return found

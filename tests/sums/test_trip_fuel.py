@@ -133,13 +133,41 @@ def test_how_many_pots_that_takes_and_how_long() -> None:
     assert (filtered.leg(2).potfuls, filtered.stop(0).potfuls, filtered.stop(0).boil_min) == (0, 0, 0)
 
 
-def test_snow_is_melted_before_it_boils() -> None:
-    """7.6 L of snow at -10 °C: 354.1 kJ/kg to melt, 419 to boil, 1 kJ a second, and six minutes: 98 + 6 = 104 min."""
-    trip = journey_of((BOILED % ", air: -10 °C").replace("to be treated", "snow"))
-    seconds = 7.6 * (20.6 + 333.5 + 4.19 * 100)
-    assert trip.stop(0).boil_min == pytest.approx(seconds / 60 + 6, abs=1)
-    melted = journey_of((BOILED % "").replace("to be treated, treated by: boiling", "snow"))
-    assert (melted.stop(0).boil_ml, melted.stop(0).potfuls) == (0, 0)
+SNOW = "{place: A, day: 1, air: -10 °C, fills: snow%s}\n{place: B, day: 2, fills: tap}"
+"""Snow of -10 °C: 10 * 2.06 + 333.5 = 354.1 kJ/kg to melt it, 419 more to the boil. Left unsaid, it is boiled."""
+CHLORINE = ", treated by: chlorine"
+
+
+@pytest.mark.parametrize("said", ["", ", treated by: boiling"])
+def test_snow_is_melted_before_it_boils(said: str) -> None:
+    """7.6 L of snow: 354.1 kJ/kg to melt, 419 to boil, 1 kJ a second, and six minutes: 97.9 + 6, so 104 min."""
+    trip = journey_of(SNOW % said)
+    seconds = 7.6 * (354.1 + 419)
+    assert (trip.stop(0).boil_ml, trip.stop(0).potfuls) == (7600, 6)
+    assert trip.stop(0).boil_min == math.ceil(seconds / 60 + 6) == 104
+    assert trip.leg(2).boil_min == math.ceil(6.6 * (354.1 + 419) / 60 + 5)
+
+
+def test_snow_that_is_not_boiled_is_only_melted() -> None:
+    """With chlorine no water is boiled for itself: 7.6 L * 354.1 kJ/kg are 2,691 kJ, 117.5 g, for the melting."""
+    trip = journey_of(SNOW % CHLORINE)
+    assert (trip.stop(0).boil_ml, trip.stop(0).potfuls) == (0, 0)
+    assert (stop_fuel(trip, 0).treating_g, stop_fuel(trip, 0).melting_g) == (0, math.ceil(7.6 * 354.1 / KJ_PER_G))
+
+
+def test_snow_for_a_dish_is_melted_with_the_rest_and_boiled_by_the_dish() -> None:
+    """8 L are melted, 400 mL of them for rice: 7.6 L go to the boil as water, 0.4 L on the flame of the rice.
+
+    Melting 8 * 354.1 = 2,833 kJ, 123.7 g; boiling 7.6 * 419 = 3,184 kJ, 139.1 g, with six minutes on the boil 140.95;
+    the rice 0.4 * 419 = 168 kJ, 7.3 g. The flame gives 1 kJ a second, so 2,833 + 3,184 s and six minutes: 107 min.
+    """
+    trip = journey_of(SNOW % ", meals: [supper: rice]")
+    at_a = stop_fuel(trip, 0)
+    boiled_kj = heat_to_boil_kj(7600, 0, 0) + 6 * simmer_kj(16, 1, lid=True)
+    assert (at_a.melting_g, at_a.cooking_g) == (math.ceil(8 * 354.1 / KJ_PER_G), math.ceil(0.4 * 419 / KJ_PER_G))
+    assert at_a.treating_g == math.ceil(boiled_kj / KJ_PER_G) == 141
+    assert (trip.stop(0).boil_ml, trip.stop(0).potfuls) == (7600, 6)
+    assert trip.stop(0).boil_min == math.ceil((8 * 354.1 + 7.6 * 419) / 60 + 6) == 107
 
 
 def test_what_dishes_boil_is_in_no_pot_of_its_own() -> None:
@@ -159,11 +187,17 @@ def test_the_spare_days_water_is_boiled_too() -> None:
     assert spare.treating_g == pytest.approx(117, abs=1)
 
 
-def test_the_spare_days_snow_is_melted() -> None:
-    """Only melted, not boiled: 7.4 L of snow at -10 °C, 354.1 kJ/kg, are 2,620 kJ, 114.5 g."""
-    snow = (BOILED % ", air: -10 °C").replace("to be treated, treated by: boiling", "snow")
-    spare = stop_fuel(journey_of(snow, more=RICE_IN_RESERVE), None)
-    assert (spare.treating_g, spare.melting_g) == (0, math.ceil(7.4 * 354.1 / KJ_PER_G))
+@pytest.mark.parametrize(("said", "boiled_ml", "pots"), [("", 7000, 5), (CHLORINE, 0, 0)])
+def test_the_spare_days_snow_is_melted(said: str, boiled_ml: int, pots: int) -> None:
+    """All 7.4 L are melted, 354.1 kJ/kg: 2,620 kJ, 114.5 g. Without chlorine 7 L are boiled, but not those of the rice.
+
+    7 * 419 = 2,933 kJ are 128.1 g, five pots kept on the boil 1.6 g; the rice boils its 0.4 L itself: 7.3 g.
+    """
+    spare = stop_fuel(journey_of(SNOW % said, more=RICE_IN_RESERVE), None)
+    boiled_kj = heat_to_boil_kj(boiled_ml, 0, 0) + pots * simmer_kj(16, 1, lid=True)
+    assert spare.melting_g == math.ceil(7.4 * 354.1 / KJ_PER_G)
+    assert spare.treating_g == math.ceil(boiled_kj / KJ_PER_G)
+    assert spare.cooking_g == math.ceil(0.4 * 419 / KJ_PER_G)
 
 
 def test_the_hardest_place_counts_for_the_spare_day() -> None:

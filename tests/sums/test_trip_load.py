@@ -271,11 +271,14 @@ def test_snow_wants_a_flame_and_the_largest_pot() -> None:
 
 
 def test_rubbish() -> None:
-    """Two kinds of rice, milk and beef, milk: two, two and one pack by day; two heaters; a cartridge; no spare day."""
+    """Day 1: a pack of rice, and one of heated rice for each of two; then milk and beef; then milk: 3 + 2 + 1 = 6.
+
+    Two heaters, a cartridge, and nothing of the spare day.
+    """
     stops = THREE_DAYS.replace("supper: rice, breakfast", "lunch: heated rice, supper: rice, breakfast")
     rubbish = journey_of(stops, more=SPARE).journey.rubbish
-    assert dict(rubbish.by_day) == {1: 2, 2: 2, 3: 1}
-    assert (rubbish.packs, rubbish.heaters, rubbish.cartridges) == (5, 2, 1)
+    assert dict(rubbish.by_day) == {1: 3, 2: 2, 3: 1}
+    assert (rubbish.packs, rubbish.heaters, rubbish.cartridges) == (6, 2, 1)
 
 
 def test_a_tub_is_empty_after_its_last_meal() -> None:

@@ -7,7 +7,7 @@ with a pack of 50 g of pasta in it, and 10 g of milk powder apart.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from textwrap import dedent, indent
 
@@ -82,13 +82,15 @@ COMPONENTS: Mapping[str, str] = {
 class Travelled:
     """A book with its trips worked out, by id; `faults` are empty unless some were expected.
 
-    Most tests have one trip: what is not asked of another is of that one.
+    Most tests have one trip: what is not asked of another is of that one. It shows itself as its trips are `written`,
+    for all sums together fill many pages.
     """
 
-    book: Book
-    components: Mapping[str, ComponentSums]
-    larder: LarderSums
-    trips: Mapping[str, TripSums]
+    written: tuple[str, ...]
+    book: Book = field(repr=False)
+    components: Mapping[str, ComponentSums] = field(repr=False)
+    larder: LarderSums = field(repr=False)
+    trips: Mapping[str, TripSums] = field(repr=False)
     faults: tuple[Told, ...]
 
     @property
@@ -215,4 +217,11 @@ def _worked_out(files: Mapping[str, bytes], on: date, fails: bool | None) -> Tra
     found = reckon_trips(read.book, store.components, lambda id: plans[id][0], larder, on)
     faults = tuple(told(files, fault) for fault in (*read.faults, *wrong, *found.faults))
     assert fails in (None, bool(faults)), faults or "faults were expected, and there are none"
-    return Travelled(book=read.book, components=store.components, larder=larder, trips=found.trips, faults=faults)
+    return Travelled(
+        written=tuple(text.decode() for path, text in files.items() if path.startswith("trips/")),
+        book=read.book,
+        components=store.components,
+        larder=larder,
+        trips=found.trips,
+        faults=faults,
+    )

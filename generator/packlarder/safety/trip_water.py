@@ -74,8 +74,8 @@ def sea_beside(case: TripCase) -> Iterator[Hit]:
 
 
 def snow_is_wild_water(case: TripCase) -> Iterator[Hit]:
-    """Find snow that is melted and not said to be treated."""
-    snow = [stop for stop in case.sums.stops if stop.model.fills is Fills.SNOW and stop.model.treatment is None]
+    """Find snow of which the trip does not say how it is treated: it is reckoned as boiled, so it must be."""
+    snow = [stop for stop in case.sums.stops if stop.model.fills is Fills.SNOW and stop.model.treated_by is None]
     yield from _at(case, snow, "fills")
 
 

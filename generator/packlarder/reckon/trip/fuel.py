@@ -5,7 +5,6 @@ from collections import defaultdict
 from collections.abc import Callable, Iterable, Sequence
 
 from packlarder.book.household import Household
-from packlarder.book.stop import Fills
 from packlarder.figures.fuels import FUELS
 from packlarder.reckon.dish import ALMOST
 from packlarder.reckon.heat import cartridges_g, fuel_g
@@ -13,6 +12,7 @@ from packlarder.reckon.trip.burner import Burner, boiling_safe_kj, first_burner,
 from packlarder.reckon.trip.journey import Fuel, Leg, StopFuel, StopWater
 from packlarder.reckon.trip.records import PlannedTrip, StopSums
 from packlarder.reckon.trip.spare_day import spare_fuel
+from packlarder.reckon.trip.treating import is_melted, wants_flame
 
 Burnt = dict[tuple[int | None, str], float]
 """Grams by stop (None for the spare day) and fuel."""
@@ -66,11 +66,9 @@ def _cooking(planned: PlannedTrip) -> Burnt:
 
 
 def _for_water(planned: PlannedTrip, household: Household, heat_kj: Callable[[StopSums, Burner], float]) -> Burnt:
-    """Burn for water alone what brings some heat into a pot at each stop; nothing without a stove or a pot."""
+    """Burn for water alone what brings some heat into a pot at each stop that wants a flame: there is a stove then."""
     grams: Burnt = {}
-    if not (planned.model.stoves and planned.model.pots):
-        return grams
-    for stop in planned.stops:
+    for stop in filter(wants_flame, planned.stops):
         burner = first_burner(planned.model, household, windy=stop.model.windy)
         needed = heat_kj(stop, burner)
         if needed:
@@ -86,7 +84,7 @@ def _boiled_kj(stop: StopSums, burner: Burner, stops: Sequence[StopWater]) -> fl
 
 def _melted_kj(stop: StopSums, stops: Sequence[StopWater], legs: Sequence[Leg]) -> float:
     """Give the heat that melts all water of a stop where there is only snow; to the boil it is counted elsewhere."""
-    if stop.model.fills is not Fills.SNOW:
+    if not is_melted(stop):
         return 0.0
     carried = sum(leg.carry_ml for leg in legs if leg.from_stop == stop.index)
     return melting_kj(stops[stop.index].meals.carry_ml + carried, stop.conditions)

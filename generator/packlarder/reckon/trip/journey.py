@@ -79,8 +79,8 @@ class StopWater:
     `treated_ml` is what of the water used on the spot must be made fit to drink, and `wait_min` how long any water that
     is filled here must stand; both 0 where nothing is treated.
     `boil_ml` is all that is boiled here to be safe, in `potfuls` of the largest pot on the first stove, which takes
-    `boil_min` of flame: of `treated_ml` what no dish boils anyway, and what the leg that begins here carries on. All
-    are 0 where nothing is boiled for itself.
+    `boil_min` of flame: of `treated_ml` what no dish boils anyway, and what the leg that begins here carries on. Where
+    it is snow, the minutes hold the melting of all that is used here or carried on. All are 0 where none is boiled.
     """
 
     stop: int

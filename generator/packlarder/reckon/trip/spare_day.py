@@ -1,15 +1,14 @@
 """The spare day's water, and the fuel that makes it fit to drink: nobody knows where the weather will hold them."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from packlarder.book.household import Household
-from packlarder.book.stop import Fills
 from packlarder.reckon.trip.burner import Burner, boiling_safe_kj, first_burner, melting_kj
 from packlarder.reckon.trip.journey import Leg
 from packlarder.reckon.trip.plain_water import drinking_ml, washing_ml
 from packlarder.reckon.trip.records import PlannedTrip, StopSums
-from packlarder.reckon.trip.treating import is_boiled, wait_min
+from packlarder.reckon.trip.treating import is_boiled, is_melted, wait_min, wants_flame
 
 
 class SpareFuel(NamedTuple):
@@ -18,6 +17,11 @@ class SpareFuel(NamedTuple):
     fuel: str
     treating_g: float
     melting_g: float
+
+    @property
+    def grams(self) -> float:
+        """Give all of it."""
+        return self.treating_g + self.melting_g
 
 
 def spare_day_ml(planned: PlannedTrip, *, washing: bool) -> int:
@@ -36,17 +40,17 @@ def spare_fuel(planned: PlannedTrip, household: Household, legs: Sequence[Leg]) 
     if not planned.model.spare_day:
         return None
     carried_from = {leg.from_stop for leg in legs if leg.water.spare_day_ml}
-    found = [one for stop in planned.stops if stop.index not in carried_from for one in _at(planned, household, stop)]
-    return max(found, key=lambda one: one.treating_g + one.melting_g, default=None)
+    stops = [stop for stop in filter(wants_flame, planned.stops) if stop.index not in carried_from]
+    found = [_at(planned, household, stop) for stop in stops]
+    return max([one for one in found if one.grams], key=lambda one: one.grams, default=None)
 
 
-def _at(planned: PlannedTrip, household: Household, stop: StopSums) -> Iterator[SpareFuel]:
+def _at(planned: PlannedTrip, household: Household, stop: StopSums) -> SpareFuel:
     burner = first_burner(planned.model, household, windy=stop.model.windy)
     used_ml = spare_day_ml(planned, washing=stop.model.other_water is None)
     treating_g = burner.grams(_boiled_kj(planned, stop, burner, used_ml)) if is_boiled(stop) else 0.0
-    melting_g = burner.grams(melting_kj(used_ml, stop.conditions)) if stop.model.fills is Fills.SNOW else 0.0
-    if treating_g or melting_g:
-        yield SpareFuel(burner.fuel, treating_g, melting_g)
+    melting_g = burner.grams(melting_kj(used_ml, stop.conditions)) if is_melted(stop) else 0.0
+    return SpareFuel(burner.fuel, treating_g, melting_g)
 
 
 def _boiled_kj(planned: PlannedTrip, stop: StopSums, burner: Burner, used_ml: int) -> float:

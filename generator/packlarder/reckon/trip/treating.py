@@ -1,6 +1,6 @@
 """Water that is made fit to drink: which, how, and how long it takes until it may be drunk."""
 
-from packlarder.book.stop import WaterTreatment
+from packlarder.book.stop import Fills, WaterTreatment
 from packlarder.figures import trips
 from packlarder.reckon.trip.records import StopSums
 
@@ -15,6 +15,16 @@ def is_treated(stop: StopSums) -> bool:
 def is_boiled(stop: StopSums) -> bool:
     """Tell whether water that is filled at a stop is boiled to be safe."""
     return stop.model.treatment is WaterTreatment.BOILING
+
+
+def is_melted(stop: StopSums) -> bool:
+    """Tell whether water that is filled at a stop is snow, which is melted first."""
+    return stop.model.fills is Fills.SNOW
+
+
+def wants_flame(stop: StopSums) -> bool:
+    """Tell whether water that is filled at a stop is melted or boiled before it is drunk."""
+    return is_melted(stop) or is_boiled(stop)
 
 
 def wait_min(stop: StopSums) -> int:
