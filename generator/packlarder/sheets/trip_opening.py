@@ -23,6 +23,9 @@ from packlarder.sheets.trip_field_steps import trip_steps
 from packlarder.sheets.trip_names import WEEKDAYS, clock, day_called, portions_called, short_date, stop_called
 from packlarder.sheets.words import lowered, opened
 
+MOST_ON_A_PAGE = 4
+"""Meals of a short dish whose times one page holds."""
+
 
 def trip_opening(group: Sequence[TripMeal], trip: TripSums, household: Household, system: System) -> FieldOpening:
     """Give the opening that serves some meals of a trip, which are alike in all but day and place."""
@@ -73,7 +76,7 @@ class _Opener:
             id=opening_id(self.group),
             heading=self._heading(),
             packs=tuple(trip_field_packs(self.group, self.trip, self.dish, plain.packs, self.system)),
-            figures=trip_figures(self.dish, plain.figures, moments, self.system),
+            figures=() if self.short else trip_figures(self.dish, plain.figures, moments, self.system),
             steps=trip_steps(self.group, self.trip, self.dish, plain.steps, self.system),
             conditions=self._conditions(plain.conditions),
             for_whom=eaters_told(self.first, self.trip),
@@ -81,8 +84,16 @@ class _Opener:
             soaks=tuple(self._poured_on(step) for step in self.soaking),
             not_for=not_for(components_of(self.first), self.trip),
             shares=shares_told(self.first, self.trip, self.system),
+            short=self.short,
             notes=tuple(self._stand_ins()),
         )
+
+    @property
+    def short(self) -> bool:
+        """Tell whether one page is enough: a single step that says its own water, for a few meals."""
+        (step, *more) = self.first.plan.steps
+        raw = any(part.component.raw for part in self.first.plan.parts)
+        return not (more or step.heater or raw) and len(self.group) <= MOST_ON_A_PAGE
 
     def _heading(self) -> str:
         if self.single:
@@ -101,7 +112,7 @@ class _Opener:
             soaks=tuple("" if at is None else clock(at, meal.on) for at in poured),
             ready=clock(known.ready_at, meal.on) if known is not None and known.waits_min > 0 else "",
             eaten=clock(meal.eat_at if known is None else known.eat_at, meal.on),
-            note="" if after is None else trip_words.AFTER.format(dish=lowered(after.plan.model.name)),
+            note="" if after is None or self.short else trip_words.AFTER.format(dish=lowered(after.plan.model.name)),
             marks="" if self.single else marks_of(meal),
         )
 
