@@ -13,6 +13,7 @@ from tests.sheets import trip_sample
 from packlarder.faults import Severity
 from packlarder.publish.sizes import bed, page_size
 from packlarder.publish.trip_paper import build_trip_booklets
+from packlarder.sheets.field_sheet import FieldOpening
 from packlarder.sheets.trip_field import trip_book
 from packlarder.sheets.trip_field_sheet import TripBook
 
@@ -24,6 +25,11 @@ class PrintedTrip(Booklet):
     """The booklet of the sample trip as printed."""
 
     book: TripBook
+
+    @property
+    def short(self) -> list[FieldOpening]:
+        """Give the openings that take a page each."""
+        return [one for one in self.book.openings if one.short]
 
     def chapter(self, title: str) -> str:
         """Give the words of a chapter row by row, from its title in the outline to the next title."""
@@ -42,7 +48,7 @@ def print_trip(size: str, theme: Path, out: Path) -> PrintedTrip:
     assert page is not None
     return PrintedTrip(
         book=book,
-        openings=book.openings,
+        openings=[one for one in book.openings if not one.short],
         name=f"trip-{book.id}",
         title=book.name,
         size=page,
@@ -88,11 +94,25 @@ def test_each_dish_takes_exactly_one_opening_from_a_left_page(trip: PrintedTrip)
         assert (pages.start % 2, len(pages)) == (0, 2), opening.name
 
 
+def test_short_dishes_stand_two_to_an_opening(trip: PrintedTrip) -> None:
+    """Board and cocoa, of one step each, take the left and the right page of the last opening, with all there is."""
+    assert [one.name for one in trip.short] == ["Crispbread, smoked cheese and apple", "Hot cocoa"]
+    left, right = (trip.pages_of(one) for one in trip.short)
+    assert (left.start % 2, len(left), len(right), right.start) == (0, 1, 1, left.start + 1)
+    for one in trip.short:
+        text = trip.text_of(trip.pages_of(one))
+        assert_all(text, (one.for_whom, one.allergens, one.conditions, *one.cautions))
+        assert_all(text, (f"{share.what}: {share.each}." for share in one.shares))
+        assert_all(text, ("".join(span.text for span in step.line) for step in one.steps))
+        assert_all(text, (text for row in one.meals for text in (row.begins, *row.soaks, row.eaten, row.marks)))
+        assert_all(text, (pack.holds for pack in one.packs))
+
+
 def test_the_outline_leads_to_every_chapter_and_dish(trip: PrintedTrip) -> None:
-    """Front, menu, water and fuel, lists, each dish once in the order of days, safety, lines to write on."""
+    """Front, menu, water and fuel, lists, each dish once in the order of days, the short ones last, safety, lines."""
     assert [title for title, _ in reading.outline(trip.reader)] == [
         "Two days among the skerries", "Menu", "Water and fuel", "Packing list", "Filling the packs", "Kit",
-        *(opening.name for opening in trip.openings), "Safety", "To write on",
+        *(opening.name for opening in trip.openings), *(one.name for one in trip.short), "Safety", "To write on",
     ]  # fmt: skip  # in their order
 
 
@@ -111,7 +131,7 @@ def test_the_menu_lies_open_at_once_and_names_the_real_pages(trip: PrintedTrip) 
     assert start % 2 == 0
     assert trip.starts["Water and fuel"] <= start + 2
     menu = trip.chapter("Menu")
-    pages = {opening.id: trip.starts[opening.name] for opening in trip.openings}
+    pages = {opening.id: trip.starts[opening.name] for opening in trip.book.openings}
     for day in trip.book.menu:
         assert_all(menu, (f"{day.heading} {day.on_the_move}", *(there.place for there in day.places)))
         for line in (line for there in day.places for line in there.lines):

@@ -96,7 +96,7 @@ class FieldOpening:
     `raw` is empty unless a part must be cooked to be safe. `done_when` says how to tell it is done. Of a trip: `meals`
     at which it is eaten, `soaks` says what each of their times of soaking is for, `for_whom` who eats how many
     portions, `not_for` who on the trip must not eat it, `shares` how it is shared out, `notes` what stands in for
-    something else.
+    something else; `short` says that one page is enough for it.
     """
 
     id: str
@@ -116,4 +116,5 @@ class FieldOpening:
     soaks: tuple[str, ...] = ()
     not_for: tuple[NotFor, ...] = ()
     shares: tuple[Share, ...] = ()
+    short: bool = False
     notes: tuple[str, ...] = ()

@@ -6,6 +6,7 @@ from dataclasses import replace
 from packlarder.book.household import Household
 from packlarder.measure import in_celsius, in_fahrenheit, in_feet, in_metres
 from packlarder.reckon.records import PlannedStep
+from packlarder.reckon.trip.journey import MealClock
 from packlarder.reckon.trip.records import TripMeal, TripSums
 from packlarder.sheets import trip_field_words as trip_words
 from packlarder.sheets import words
@@ -32,6 +33,9 @@ from packlarder.sheets.trip_names import (
     stop_called,
 )
 from packlarder.sheets.words import ended, opened
+
+MOST_ON_A_PAGE = 4
+"""Meals of a short dish whose times one page holds."""
 
 
 def trip_opening(group: Sequence[TripMeal], trip: TripSums, household: Household, system: System) -> FieldOpening:
@@ -77,7 +81,7 @@ class _Opener:
             id=opening_id(self.group),
             heading=self._heading(),
             packs=tuple(trip_field_packs(self.group, self.trip, self.dish, plain.packs, self.system)),
-            figures=trip_figures(self.dish, plain.figures, moments, self.system),
+            figures=() if self.short else trip_figures(self.dish, plain.figures, moments, self.system),
             steps=trip_steps(self.group, self.trip, self.dish, plain.steps, self.system),
             conditions=self._conditions(plain.conditions),
             for_whom=eaters_told(self.first, self.trip),
@@ -85,8 +89,16 @@ class _Opener:
             soaks=tuple(self._poured_on(step) for step in self.soaking),
             not_for=not_for(components_of(self.first), self.trip),
             shares=shares_told(self.first, self.trip, self.system),
+            short=self.short,
             notes=tuple(ended(opened(note)) for note in stand_ins(self.first)),
         )
+
+    @property
+    def short(self) -> bool:
+        """Tell whether one page is enough: a single step that says its own water, for a few meals."""
+        (step, *more) = self.first.plan.steps
+        raw = any(part.component.raw for part in self.first.plan.parts)
+        return not (more or step.heater or raw) and len(self.group) <= MOST_ON_A_PAGE
 
     def _heading(self) -> str:
         if self.single:
@@ -104,9 +116,12 @@ class _Opener:
             soaks=tuple("" if at is None else clock(at, meal.on) for at in poured),
             ready=clock(known.ready_at, meal.on) if known is not None and known.waits_min > 0 else "",
             eaten=clock(meal.eat_at if known is None else known.eat_at, meal.on),
-            note=" ".join(ended(opened(note)) for note in sharing(known, self.trip)) if known is not None else "",
+            note="" if known is None or (self.short and not self.single) else self._sharing(known),
             marks="" if self.single else marks_of(meal),
         )
+
+    def _sharing(self, known: MealClock) -> str:
+        return " ".join(ended(opened(note)) for note in sharing(known, self.trip))
 
     def _weekday(self, meal: TripMeal) -> str:
         """Name the day of a meal in short, beside those of others."""
