@@ -1,16 +1,13 @@
-"""The moments of a meal's steps: when each begins, when its water boils or is poured, when it ends.
-
-All of them are rounded up to whole minutes from the first move, so that head and steps of an opening never disagree.
-"""
+"""The moments of a meal's steps as its opening tells them: when each begins, boils, is poured, and ends."""
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from packlarder.book.step import Verb
-from packlarder.reckon.clock import whole_minutes
 from packlarder.reckon.ledger import GIVES_WATER
-from packlarder.reckon.records import PlannedStep, StepSums
-from packlarder.reckon.trip.journey import MealClock
+from packlarder.reckon.records import PlannedStep
+from packlarder.reckon.trip.clock import step_times
+from packlarder.reckon.trip.journey import MealClock, StepTime
 from packlarder.reckon.trip.records import TripMeal, TripSums
 
 BOILS = frozenset({Verb.BOIL, Verb.SIMMER})
@@ -43,18 +40,14 @@ def first_move(meal: TripMeal, trip: TripSums) -> datetime:
 
 def step_moments(meal: TripMeal, trip: TripSums) -> tuple[StepMoments, ...]:
     """Give the moments of each step, in the order of steps."""
-    start = first_move(meal, trip)
-    return tuple(_moments(start, step, sums) for step, sums in zip(meal.plan.steps, meal.sums.steps, strict=True))
+    times = step_times(meal, first_move(meal, trip))
+    return tuple(_moments(step, time) for step, time in zip(meal.plan.steps, times, strict=True))
 
 
-def _moments(start: datetime, step: PlannedStep, sums: StepSums) -> StepMoments:
-    def at(minutes: float) -> datetime:
-        return start + timedelta(minutes=whole_minutes(minutes))
-
-    boils = step.verb in BOILS and sums.boil_up_min > 0
+def _moments(step: PlannedStep, time: StepTime) -> StepMoments:
     return StepMoments(
-        begins=at(sums.start_min),
-        boils_at=at(sums.start_min + sums.boil_up_min / max(1, sums.rounds)) if boils else None,
-        poured_at=at(sums.start_min + sums.boil_up_min) if step.verb in GIVES_WATER else None,
-        ends=at(sums.end_min),
+        begins=time.begins,
+        boils_at=time.boils_at if step.verb in BOILS else None,
+        poured_at=time.poured_at if step.verb in GIVES_WATER else None,
+        ends=time.ends,
     )
