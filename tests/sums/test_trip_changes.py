@@ -57,9 +57,9 @@ def test_the_appetite_of_one_person() -> None:
     """Ada eats half as much again: every meal and ration grows, no plan, no conditions, and no plain water.
 
     Two and a half servings want three ration heaters, and in the packs that those warm only Ada's half grows. Bo eats
-    what he ate, but for an omelette whose 62.5 g of egg are printed as 62. The stew moves to the larger pot: the pan's
-    750 mL hold 642 mL of it (122 g, the 210 mL that they take, 310 mL around them), not 152.5 + 263 + 397 = 812 mL. The
-    lake finds 48 g of egg left in the first jar and takes 2 g from the second.
+    what he ate, but for an omelette whose 62.5 g of egg are printed as 62. The stew moves to the larger pot and takes
+    its lid along: the pan's 750 mL hold 642 mL of it (122 g, the 210 mL that they take, 310 mL around them), not 152.5
+    + 263 + 397 = 812 mL. The lake finds 48 g of egg left in the first jar and takes 2 g from the second.
     """
     assert changes(trip("coast", "100 %", "150 %")) == {
         "coast": named("""
@@ -83,7 +83,7 @@ def test_the_appetite_of_one_person() -> None:
             journey.bearing[Ada]: grams
             journey.fed[Ada+1 Ada+2 Ada+3 Ada+4 Ada+5]: energy_kcal protein_g salt_g food_g
             journey.fed[Bo+2]: food_g
-            journey.kit[ration-heater]: count
+            journey.kit[lid ration-heater]: count
             journey.rubbish: heaters
             stores.fills[beef egg-powder milk-powder oil onion pasta raisins rice salt]: need_g into
             stores.fills[beef milk-powder oil onion pasta raisins rice salt]: short_g

@@ -9,6 +9,7 @@ import json
 import re
 from collections.abc import Mapping
 from enum import Enum
+from functools import lru_cache
 from types import MappingProxyType
 from typing import TypeAlias
 
@@ -92,9 +93,15 @@ Names: TypeAlias = Mapping[str, tuple[str, ...]]
 
 def json_schemas(book: Book | None) -> Mapping[str, str]:
     """Give the JSON text of each schema by its file name; `book` is the one whose names are offered."""
-    names = _names(book)
+    return _schemas_with(tuple(_names(book).items()))
+
+
+@lru_cache(maxsize=1)
+def _schemas_with(names: tuple[tuple[str, tuple[str, ...]], ...]) -> Mapping[str, str]:
+    """Make the schemas that offer these names; nearly every edit of a book leaves them as they were."""
+    offered = MappingProxyType(dict(names))
     return MappingProxyType(
-        {file: json.dumps(_schema(file, names), indent=2, ensure_ascii=False) + "\n" for file in FILES}
+        {file: json.dumps(_schema(file, offered), indent=2, ensure_ascii=False) + "\n" for file in FILES}
     )
 
 

@@ -5,9 +5,11 @@ A page sets some 300 texts; most are marked as HTML already or stand on other pa
 
 from collections.abc import Iterator, Mapping
 from functools import lru_cache
-from typing import cast
+from types import CodeType
+from typing import ClassVar, cast
 
-from jinja2 import BaseLoader, Environment, StrictUndefined
+from jinja2 import BaseLoader, BytecodeCache, Environment, StrictUndefined
+from jinja2.bccache import Bucket
 from jinja2.compiler import CodeGenerator
 from jinja2.ext import Extension
 from jinja2.lexer import TOKEN_DOT, TOKEN_STRING, Token, TokenStream
@@ -41,6 +43,27 @@ class _Escaping(CodeGenerator):
         self.write("environment.escaped(")
 
 
+class _Compiled(BytecodeCache):
+    """Keeps compiled templates as long as the process lives: a preview sets the same ones at every edit.
+
+    The words are compiled into them, so they are kept by words as well.
+    """
+
+    kept: ClassVar[dict[tuple[object, ...], CodeType]] = {}
+
+    def __init__(self, words: Mapping[str, str]) -> None:
+        self._words = tuple(words.items())
+
+    def load_bytecode(self, bucket: Bucket) -> None:
+        """Give what was kept of a template, if its text is still the same."""
+        bucket.code = self.kept.get((bucket.key, bucket.checksum, self._words))
+
+    def dump_bytecode(self, bucket: Bucket) -> None:
+        """Keep a template."""
+        if bucket.code is not None:
+            self.kept[bucket.key, bucket.checksum, self._words] = bucket.code
+
+
 class SiteTemplates(Environment):
     """The templates of the site: everything that is set is escaped, and no name or word may be missing silently."""
 
@@ -56,6 +79,7 @@ class SiteTemplates(Environment):
             trim_blocks=True,
             lstrip_blocks=True,
             auto_reload=False,
+            bytecode_cache=_Compiled(words),
         )
         self.globals["words"] = words
 
