@@ -118,6 +118,20 @@ def test_what_it_uses_and_is_wrong_stops_it(shell: Shell, file: str, old: str, n
     assert says in err
 
 
+def test_a_plan_that_does_not_hold_is_shown_after_what_is_wrong(shell: Shell) -> None:
+    """Containers too small for the way: the water by leg is what they are chosen by. No data, no labels."""
+    path = shell.book / "trips/lake.yaml"
+    path.write_text(f"{path.read_text('utf-8')}water containers: {{bottle: {{holds: 1 L, count: 1}}}}\n", "utf-8")
+    ended, out, err = shell("show trip lake")
+    assert ended == 1
+    assert "WATER TO CARRY, LEG BY LEG" in out
+    assert "error[" in err
+    assert out.startswith(f"{texts.NOT_FIT}\n\n")
+    assert out.endswith(f"\n{texts.NOT_FIT}\n")
+    assert shell("show trip lake --json")[:2] == (1, "")
+    assert shell("labels trip lake")[0] == 1
+
+
 def test_what_it_does_not_use_does_not_stop_it(shell: Shell) -> None:
     """A dish that no trip names may be wrong; a component may be, and that is mentioned."""
     write(shell.book, "dishes/soup.yaml", "nam: Soup\n")

@@ -100,6 +100,7 @@ UNREADABLE_FOLDER = "the folder {folder} can not be read: {why}."
 NO_DISH = 'no dish is called "{name}"; {hint}'
 NO_DISHES = "the book has no dish yet."
 NO_TRIP = 'no trip is called "{name}"; {hint}'
+NOT_FIT = "THIS PLAN HAS ERRORS: mend what was told about it before you go by it."
 NO_TRIPS = "the book has no trip yet."
 HOME_SINCE = "{name} came home on {day} already; nothing was changed."
 HOME_ALREADY = "{name} is gone already; nothing was changed."

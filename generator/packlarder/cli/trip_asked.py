@@ -20,18 +20,28 @@ def trip_asked_for(options: Options) -> tuple[TripsOpened, CheckedTrip] | None:
 
     What is wrong elsewhere in the book is only mentioned.
     """
+    opened, trip, sound = trip_worked_out(options)
+    return (opened, trip) if opened is not None and trip is not None and sound else None
+
+
+def trip_worked_out(options: Options) -> tuple[TripsOpened | None, CheckedTrip | None, bool]:
+    """Work out the trip that is asked for as far as that can be, and tell if it is sound, after saying what is not.
+
+    The trip is None where it can not be worked out, or what it draws on is wrong; both are where there is no book.
+    """
     folder = book_folder(options)
     opened = open_trips(folder, options.on)
     if isinstance(opened, BookRead):
         tell(opened.faults, opened.files.texts, folder)
-        return None
+        return None, None, False
     id = trip_id(options.name, opened.book, opened.read.files.texts)
     own, trip = opened.about_trip(id), opened.trips.trips.get(id)
     if trip is None or has_errors(own):
         tell(own or opened.faults, opened.read.files.texts, folder)
-        return None
+        wrong_elsewhere = has_errors([fault for fault in own if fault.place.file != trip_place(id).file])
+        return opened, None if wrong_elsewhere else trip, False
     _mention_others(trip, opened)
-    return opened, trip
+    return opened, trip, True
 
 
 def trip_id(name: str, book: Book, held: Mapping[str, bytes]) -> str:
