@@ -38,9 +38,8 @@ def address(dish: Path, checkout: Path) -> Iterator[str]:
     found = next(line for line in process.stderr if "http://" in line)
     yield next(word for word in found.split() if word.startswith("http://"))
     process.send_signal(signal.SIGINT)
-    rest = process.stderr.read()
-    process.stderr.close()
-    assert process.wait(timeout=20) == 0
+    rest = process.communicate(timeout=20)[1]
+    assert process.returncode == 0
     assert "Traceback" not in rest
 
 
