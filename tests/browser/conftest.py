@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 import pytest
+from PIL import Image
 from playwright.sync_api import Browser, Page, sync_playwright
 from tests.site.samples import BOOK
 
@@ -29,6 +30,17 @@ class Opened:
 
 Open = Callable[..., Opened]
 """`open_page(address, size=, scheme=, scripts=, store=)`: opens a page of the sample site from disk."""
+
+
+def brightest_red_at_night(page: Page, shot: Path) -> int:
+    """Turn a page to night and give the brightest red of its picture, in which green and blue are dark everywhere."""
+    page.locator("#night").click()
+    page.mouse.move(0, 0)
+    page.screenshot(path=shot, full_page=True)
+    with Image.open(shot) as picture:
+        red, green, blue = picture.convert("RGB").split()
+    assert all(count == 0 for band in (green, blue) for count in band.histogram()[13:])
+    return max(level for level, count in enumerate(red.histogram()) if count)
 
 
 @pytest.fixture(scope="session")
@@ -68,7 +80,6 @@ def open_page(browser: Browser, site: Path) -> Iterator[Open]:
         if like is None:
             context = browser.new_context(
                 viewport={"width": size[0], "height": size[1]},
-                # The library knows the two words as literals, not as text.
                 color_scheme=scheme,  # type: ignore[arg-type]  # the library wants a literal
                 java_script_enabled=scripts,
             )

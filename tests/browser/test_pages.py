@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser
 from pypdf import PdfReader
-from tests.browser.conftest import DESK, PHONE, THEME, Open
+from tests.browser.conftest import DESK, PHONE, THEME, Open, brightest_red_at_night
 from tests.site.samples import BOOK
 from tests.site.test_site_html import KINDS
 
@@ -194,17 +194,9 @@ def test_night_is_red_on_black_and_stays(open_page: Open) -> None:
 @pytest.mark.parametrize("kind", [PAN, "pages/our-year.html"])
 def test_at_night_no_pixel_is_other_than_red(open_page: Open, tmp_path: Path, kind: str) -> None:
     """In a picture of the night page, with its photo, green and blue are dark in every pixel."""
-    from PIL import Image
-
     page = open_page(kind, size=PHONE).page
-    page.locator("#night").click()
     page.locator(".photo img").scroll_into_view_if_needed()
-    page.mouse.move(0, 0)
-    shot = tmp_path / "night.png"
-    page.screenshot(path=shot, full_page=True)
-    with Image.open(shot) as picture:
-        _, green, blue = picture.convert("RGB").split()
-        assert all(count == 0 for band in (green, blue) for count in band.histogram()[13:])
+    assert brightest_red_at_night(page, tmp_path / "night.png") == 240
 
 
 def test_dark_follows_the_reader(open_page: Open) -> None:

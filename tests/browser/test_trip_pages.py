@@ -3,8 +3,7 @@
 from pathlib import Path
 
 import pytest
-from PIL import Image
-from tests.browser.conftest import DESK, PHONE, THEME, Open
+from tests.browser.conftest import DESK, PHONE, THEME, Open, brightest_red_at_night
 from tests.browser.test_pages import bare
 from tests.site.sample_trip import ID, trip, tripped
 
@@ -50,14 +49,7 @@ def test_units_switch_in_pictures_and_what_they_say(open_page: Open) -> None:
 def test_at_night_hatchings_are_red(open_page: Open, tmp_path: Path) -> None:
     """In a picture of the night page with its drawings, green and blue are dark in every pixel."""
     page = open_page(PAGES[0], size=PHONE).page
-    page.locator("#night").click()
-    page.mouse.move(0, 0)
-    shot = tmp_path / "night.png"
-    page.screenshot(path=shot, full_page=True)
-    with Image.open(shot) as picture:
-        red, green, blue = picture.convert("RGB").split()
-        assert all(count == 0 for band in (green, blue) for count in band.histogram()[13:])
-        assert red.getextrema()[1] == 240
+    assert brightest_red_at_night(page, tmp_path / "night.png") == 240
 
 
 def test_without_scripts_all_is_there(open_page: Open) -> None:

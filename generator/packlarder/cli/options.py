@@ -62,7 +62,11 @@ def parse(words: Sequence[str]) -> Options:
     parser = _parser()
     if first is not None and first == words[0] and first not in usage.COMMANDS:
         raise Misuse(_unknown("command", first, usage.COMMANDS))
-    return _sensible(Options(**vars(parser.parse_args(words))))
+    understood = parser.parse_args(words)
+    for name, said in vars(understood).items():
+        if isinstance(said, list):
+            setattr(understood, name, tuple(said))
+    return _sensible(Options(**vars(understood)))
 
 
 def _sensible(options: Options) -> Options:
@@ -151,7 +155,7 @@ def _show(parser: argparse.ArgumentParser) -> None:
 def _labels(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("kind", type=_kind(usage.LABEL_KINDS), metavar="KIND", help=usage.KIND_LABELS)
     parser.add_argument("name", nargs="*", action=_Joined, default="", metavar="ID", help=usage.ID_LABELS)
-    parser.add_argument("--sheets", nargs="+", action=_Several, metavar="SHEET", default=(), help=usage.SHEETS)
+    parser.add_argument("--sheets", nargs="+", metavar="SHEET", default=[], help=usage.SHEETS)
     parser.add_argument("--first", type=_first, metavar="NUMBER", default=1, help=usage.FIRST)
     parser.add_argument("--servings", type=_servings, metavar="NUMBER", default=None, help=usage.SERVINGS)
     parser.add_argument("--out", type=Path, metavar="DIR", default=None, help=usage.LABELS_OUT)
@@ -167,9 +171,9 @@ def _draw(parser: argparse.ArgumentParser) -> None:
 
 def _home(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("name", nargs="*", action=_Joined, default="", metavar="TRIP", help=usage.TRIP)
-    parser.add_argument("--not-taken", action=_Again, metavar="MARK", default=(), help=usage.NOT_TAKEN)
-    parser.add_argument("--left", action=_Again, metavar="TEXT", default=(), help=usage.LEFT)
-    parser.add_argument("--learnt", action=_Again, metavar="TEXT", default=(), help=usage.LEARNT)
+    parser.add_argument("--not-taken", action="append", metavar="MARK", default=[], help=usage.NOT_TAKEN)
+    parser.add_argument("--left", action="append", metavar="TEXT", default=[], help=usage.LEFT)
+    parser.add_argument("--learnt", action="append", metavar="TEXT", default=[], help=usage.LEARNT)
     parser.add_argument("--write", action="store_true", help=usage.WRITE)
 
 
@@ -185,34 +189,6 @@ class _Joined(argparse.Action):
     ) -> None:
         """Keep the name."""
         setattr(namespace, self.dest, " ".join(map(str, values or ())))
-
-
-class _Several(_Joined):
-    """Takes several words, each for itself."""
-
-    def __call__(
-        self,
-        parser: argparse.ArgumentParser,  # noqa: ARG002 - as argparse calls it
-        namespace: argparse.Namespace,
-        values: str | Sequence[object] | None,
-        option_string: str | None = None,  # noqa: ARG002 - as argparse calls it
-    ) -> None:
-        """Keep the words."""
-        setattr(namespace, self.dest, tuple(map(str, values or ())))
-
-
-class _Again(_Joined):
-    """Takes a word as often as it is given."""
-
-    def __call__(
-        self,
-        parser: argparse.ArgumentParser,  # noqa: ARG002 - as argparse calls it
-        namespace: argparse.Namespace,
-        values: str | Sequence[object] | None,
-        option_string: str | None = None,  # noqa: ARG002 - as argparse calls it
-    ) -> None:
-        """Keep it behind those before it."""
-        setattr(namespace, self.dest, (*getattr(namespace, self.dest), str(values)))
 
 
 class _kind:  # noqa: N801 - used like the functions beside it
