@@ -13,9 +13,9 @@ from tests.sheets import trip_sample
 from packlarder.faults import Severity
 from packlarder.publish.sizes import bed, page_size
 from packlarder.publish.trip_paper import build_trip_booklets
-from packlarder.sheets.field_sheet import FieldOpening
+from packlarder.sheets.field_sheet import FieldOpening, NotFor
 from packlarder.sheets.trip_field import trip_book
-from packlarder.sheets.trip_field_sheet import TripBook
+from packlarder.sheets.trip_field_sheet import SpotCard, TripBook
 
 EDITION = "7f3a9c"
 
@@ -40,9 +40,14 @@ class PrintedTrip(Booklet):
 
 
 def print_trip(size: str, theme: Path, out: Path) -> PrintedTrip:
-    """Print the sample trip in one size."""
+    """Print the sample trip in one size; nuts in a dish and a stop at its end are added by hand."""
     household = trip_sample.book().book.household
     book = trip_book(trip_sample.checked_trip(), household, edition=EDITION, on=trip_sample.ON)
+    long = next(one for one in book.openings if not one.short)
+    avoided = replace(long, not_for=(NotFor(name="NOT FOR TOVE", why="tree nuts"),))
+    openings = tuple([avoided if one is long else one for one in book.openings])
+    spot = SpotCard(place="The far quay", day="Day 3", water="2.40\u00a0L", notes=("Filled there: tap.",))
+    book = replace(book, openings=openings, on_the_spot=(spot,))
     faults = build_trip_booklets(book, sizes=(size,), theme=theme, out=out)
     page = page_size(size)
     assert page is not None
@@ -152,8 +157,11 @@ def test_water_and_fuel_stand_on_their_card(trip: PrintedTrip) -> None:
     for fuel in trip.book.fuels:
         assert_all(card, (fuel.heading, fuel.need, *fuel.taken))
         assert_all(card, (f"{one.label} {one.figure}" for one in fuel.stops))
-    large = [run.text for run in trip.runs[trip.starts["Water and fuel"] - 1] if run.size >= 14 - 0.01]
-    assert all(any(leg.fill in text for text in large) for leg in trip.book.legs[:1])
+    start = trip.starts["Water and fuel"]
+    end = min(page for page in trip.starts.values() if page > start)
+    large = [run.text for runs in trip.runs[start - 1 : end - 1] for run in runs if run.size >= 14 - 0.01]
+    assert len(trip.book.legs) == 2
+    assert all(any(leg.fill in text for text in large) for leg in trip.book.legs)
 
 
 def test_lists_have_every_pack_jar_and_thing_with_a_box(trip: PrintedTrip) -> None:
@@ -190,6 +198,7 @@ def test_a_day_of_packs_that_is_torn_says_that_it_goes_on(trip: PrintedTrip) -> 
 
 def test_nothing_is_left_to_be_worked_out_at_camp(trip: PrintedTrip) -> None:
     """On each opening: who, portions, place; begin, each soak, ready and eat as times of day; each step's time."""
+    assert any(opening.not_for for opening in trip.openings)
     for opening in trip.openings:
         text = trip.text_of(trip.pages_of(opening))
         assert_all(text, (opening.for_whom,))

@@ -9,6 +9,9 @@ from tests.rules.build import Case, build
 from packlarder.book.trip import Stands
 from packlarder.faults import Severity
 from packlarder.safety import Finding, check_trip, faults_of, in_the_booklet
+from packlarder.safety.case import DishCase
+from packlarder.safety.trip_case import TripCase
+from packlarder.safety.trip_dishes import new_at_meals
 from packlarder.safety.whole import at_home
 
 EGG = "egg-cakes: {parts: [egg powder: 40 g], steps: [mix: egg powder, {fry: egg powder, pot: pan, for: 6 min}]}"
@@ -39,6 +42,25 @@ def test_a_dish_cooked_as_at_home_is_not_told_again() -> None:
     """The usual height, air, water, stove and servings of the book: its page says all there is."""
     case = trip_of(f"{EGG}, {STEW}", "{place: camp, day: 1, meals: [supper: steeped stew, supper: egg cakes]}")
     assert new(case) == []
+
+
+def test_wind_and_other_pots_are_not_as_at_home() -> None:
+    """Wind makes the pot boil up later, and a smaller pot cooks in rounds: the rules look at the dish again."""
+
+    def looked_at(more: str) -> int:
+        case = trip_of(BEEF, f"{{place: camp, day: 1{more}, meals: [supper: beef pot]}}")
+        seen: list[DishCase] = []
+
+        def look(dish: DishCase) -> tuple[Finding, ...]:
+            seen.append(dish)
+            return ()
+
+        assert case.trip is not None
+        assert case.book is not None
+        new_at_meals(TripCase(case.trip, case.household), at_home(case.book.dishes), look)
+        return len(seen)
+
+    assert (looked_at(""), looked_at(", windy: yes")) == (0, 1)
 
 
 def test_more_people_alone_bring_nothing_that_the_page_says_too() -> None:

@@ -13,6 +13,7 @@ from tests.sums.trip_of import Travelled, dish_text, one_stop, trip_of, trip_tex
 from packlarder.faults import Severity
 from packlarder.measure import NO_BREAK
 from packlarder.reckon.trip.stores import Source, Stores
+from packlarder.sheets.trip_data import trip_data
 
 EGGS = run_of(EGG)
 THREE = "".join(one_stop("supper: omelette", day=day) for day in (1, 2, 3))
@@ -192,6 +193,9 @@ def test_another_form_stands_in() -> None:
     found = soup(rings(110))
     (meal,) = found.trip.meals
     assert {index: other.id for index, other in meal.instead.items()} == {0: "rings"}
+    [told] = trip_data(found.trip, (), edition="7f3a9c", day="2027-06-01")["stops"][0]["meals"][0]["instead"]
+    assert told == {"component": "rings", "raw": False, "stands_in_for": meal.plan.parts[0].called}
+    assert told["stands_in_for"] == "Flakes"
     assert meal.sums.parts[0].dry_g == pytest.approx(17.6)
     assert meal.sums.parts[0].fresh_g == pytest.approx(160)
     assert drawn(found, "rings") == [("run/a1", 18)]

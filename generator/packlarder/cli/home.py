@@ -16,7 +16,7 @@ from packlarder.cli.plain_home import HomePage
 from packlarder.cli.stages import BookRead, book_folder, read
 from packlarder.cli.trip_asked import tell, trip_id
 from packlarder.disk.together import FileChange, write_together
-from packlarder.faults import Fault, Place, Severity
+from packlarder.faults import Fault, Place, Severity, has_errors
 from packlarder.reckon.trip.home import not_in_store, stayed_shut, taken_out
 from packlarder.safety.whole import CheckedBook, check_book
 from packlarder.sheets.printed import System
@@ -125,9 +125,9 @@ def _noted_before(book: Book, trip: Trip, id: str) -> list[str]:
 
 
 def _about(id: str, faults: tuple[Fault, ...]) -> tuple[Fault, ...]:
-    """Give the faults that keep a trip from being worked out: its own, or else all errors of the book."""
+    """Give the faults that keep a trip from being worked out: its own, or all errors of the book where it has none."""
     own = tuple(fault for fault in faults if fault.place.file == trip_place(id).file)
-    return own or tuple(fault for fault in faults if fault.severity is Severity.ERROR)
+    return own if has_errors(own) else tuple(fault for fault in faults if fault.severity is Severity.ERROR)
 
 
 def _told(faults: tuple[Fault, ...], held: Mapping[str, bytes], folder: Path) -> int:

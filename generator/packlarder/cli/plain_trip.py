@@ -19,6 +19,7 @@ from packlarder.sheets import trip_water_words as water_words
 from packlarder.sheets.printed import NOTHING, Printed, System, plain
 from packlarder.sheets.trip_figures import heavy
 from packlarder.sheets.trip_journey_sheet import LegRow
+from packlarder.sheets.trip_load import loads
 from packlarder.sheets.trip_water import leg_rows
 from packlarder.sheets.words import lowered
 
@@ -171,7 +172,7 @@ class _Page:
 
     def _carried(self) -> Iterator[str]:
         rows = []
-        for one in self.journey.days:
+        for one in loads(self.trip):
             room = self._volume(one.volume_ml)
             weight = heavy(one.carried_g).text(self.system, 0)
             rows.append(
@@ -182,7 +183,7 @@ class _Page:
     def _feeds(self) -> Iterator[str]:
         rows = []
         for eater in self.trip.eaters:
-            eaten = [one for one in self.journey.fed if one.name == eater.name]
+            eaten = [one for one in self.journey.fed if one.name == eater.name and one.day <= self.trip.last_day]
             if eaten:
                 known = all(one.complete for one in eaten)
                 energies = [one.energy_kcal for one in eaten]

@@ -7,7 +7,7 @@ air and water, on another stove, for more people, or with another form of a food
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from packlarder.reckon.records import DishSums
+from packlarder.reckon.records import DishPlan, DishSums
 from packlarder.reckon.trip.records import TripMeal
 from packlarder.safety import people
 from packlarder.safety.case import DishCase
@@ -18,10 +18,10 @@ from packlarder.safety.wording import days
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AtHome:
-    """What a dish's own page says: its sums and findings under the usual conditions."""
+    """What a dish's own page says: its plan, sums and findings under the usual conditions."""
 
+    plan: DishPlan
     sums: DishSums
-    stove: str
     findings: tuple[Finding, ...]
 
 
@@ -48,9 +48,15 @@ def new_at_meals(case: TripCase, at_home_of: AtHomeOf, check: CheckDish) -> tupl
 
 
 def _as_at_home(meal: TripMeal, at_home: AtHome) -> bool:
+    """Tell whether a meal is cooked as its dish's page says: its steps differ in wind, or in other pots."""
     usual = at_home.sums
     alike = meal.sums.conditions == usual.conditions and meal.portions == usual.servings
-    return alike and meal.plan.stove_name == at_home.stove and not meal.instead
+    alike = alike and meal.sums.steps == usual.steps and _pots(meal.plan) == _pots(at_home.plan)
+    return alike and meal.plan.stove_name == at_home.plan.stove_name and not meal.instead
+
+
+def _pots(plan: DishPlan) -> list[str]:
+    return [step.pot for step in plan.steps]
 
 
 def _new(findings: tuple[Finding, ...], meal: TripMeal, at_home: AtHome) -> Iterator[Finding]:

@@ -91,14 +91,20 @@ def _has_gone_warm(case: TripCase, one: Eaten) -> bool:
 
 
 def _bought_at(case: TripCase, one: Eaten) -> StopSums | None:
-    """Give the last stop on the way to where a food is eaten that sells it."""
+    """Give the last stop on the way to where a food is eaten that sells it, as the packing list has it.
+
+    What is eaten on the move is bought the day before at the latest; what is in reserve comes from home.
+    """
+    if one.day > case.sums.last_day:
+        return None
     last = None if one.meal is None else one.meal.stop
-    names = {spoken(one.component.model.name), spoken(one.component.id)}
+    model = one.component.model
+    names = set(map(spoken, (model.name, one.component.id, *model.formerly)))
     shops = [
         stop
         for stop in case.sums.stops
         if names.intersection(map(spoken, stop.model.to_buy))
-        and (stop.on <= one.on if last is None else stop.index <= last)
+        and (stop.on < one.on if last is None else stop.index <= last)
     ]
     return shops[-1] if shops else None
 

@@ -8,19 +8,27 @@ from packlarder.faults import Severity
 from packlarder.figures.fuels import COLD_CARTRIDGE, FUELS
 from packlarder.measure import DOWN, UP, Rounding, in_celsius, in_fahrenheit
 from packlarder.reckon.heat import gas_boils_at_c
+from packlarder.reckon.records import Conditions
 from packlarder.reckon.trip.camp import wants_stove
-from packlarder.reckon.trip.records import TripMeal
+from packlarder.reckon.trip.records import StopSums, TripMeal
+from packlarder.reckon.trip.treating import wants_flame
 from packlarder.safety.case import listed
 from packlarder.safety.hit import Hit
 from packlarder.safety.limits import SPARE_DAY_ABOVE
 from packlarder.safety.rule import Rule, Shows, TripRule
 from packlarder.safety.trip_case import TripCase, as_cooked
+from packlarder.safety.wording import THE_WATER
 
 
 def gas_too_cold(case: TripCase) -> Iterator[Hit]:
-    """Find meals cooked on a gas that stays liquid in the cold of their stop: told once for each stop and fuel."""
+    """Find meals cooked on a gas that stays liquid in the cold of their stop: told once for each stop and fuel.
+
+    Water that is boiled or melted to be drunk wants it too, and only ever comes from the first stove along.
+    """
     for meals in _by_place([meal for meal in case.sums.meals if _margin_k(meal) < 0]):
         yield _about_gas(case, meals)
+    for stop in filter(wants_flame, case.sums.stops):
+        yield from _about_water(case, stop)
 
 
 def cold_gas(case: TripCase) -> Iterator[Hit]:
@@ -38,15 +46,15 @@ _NO_GAS = 1000.0
 
 def _margin_k(meal: TripMeal) -> float:
     """Give by how much the air is warmer than the point below which a meal's gas stays liquid."""
-    limit_c = _limit_c(meal)
+    limit_c = _limit_c(meal.plan.stove.fuel, meal.sums.conditions)
     if limit_c is None or not wants_stove(as_cooked(meal)):
         return _NO_GAS
     return meal.sums.conditions.air_c - limit_c
 
 
-def _limit_c(meal: TripMeal) -> float | None:
-    fuel = FUELS[meal.plan.stove.fuel]
-    return None if fuel.boils_at is None else gas_boils_at_c(fuel.boils_at.value, meal.sums.conditions.height_m)
+def _limit_c(fuel: str, conditions: Conditions) -> float | None:
+    boils_at = FUELS[fuel].boils_at
+    return None if boils_at is None else gas_boils_at_c(boils_at.value, conditions.height_m)
 
 
 def _by_place(meals: list[TripMeal]) -> list[list[TripMeal]]:
@@ -58,15 +66,25 @@ def _by_place(meals: list[TripMeal]) -> list[list[TripMeal]]:
 
 def _about_gas(case: TripCase, meals: list[TripMeal]) -> Hit:
     """Make a hit about the gas of some meals, with the figures of the first."""
-    first, limit_c = meals[0], _limit_c(meals[0])
-    return case.at_lines(
-        (meal.line for meal in meals),
-        fuel=first.plan.stove.fuel,
-        limit="" if limit_c is None else _degrees(limit_c, UP),
-        air=_degrees(first.sums.conditions.air_c, DOWN),
-        place=case.where(first),
-        dishes=listed(meal.plan.model.name for meal in meals),
-    )
+    first = meals[0]
+    fuel, conditions = first.plan.stove.fuel, first.sums.conditions
+    dishes = listed(meal.plan.model.name for meal in meals)
+    words = _gas_words(fuel, _limit_c(fuel, conditions), conditions)
+    return case.at_lines((meal.line for meal in meals), place=case.where(first), dishes=dishes, **words)
+
+
+def _about_water(case: TripCase, stop: StopSums) -> Iterator[Hit]:
+    """Make a hit about the water of a stop if no gas heats it there."""
+    fuel = case.household.stoves[case.sums.model.stoves[0]].fuel
+    limit_c = _limit_c(fuel, stop.conditions)
+    if limit_c is not None and stop.conditions.air_c < limit_c:
+        words = _gas_words(fuel, limit_c, stop.conditions)
+        yield case.hit("stops", stop.index, "fills", place=stop.model.place, dishes=THE_WATER, **words)
+
+
+def _gas_words(fuel: str, limit_c: float | None, conditions: Conditions) -> dict[str, str]:
+    limit = "" if limit_c is None else _degrees(limit_c, UP)
+    return {"fuel": fuel, "limit": limit, "air": _degrees(conditions.air_c, DOWN)}
 
 
 def _degrees(celsius: float, rounding: Rounding) -> str:

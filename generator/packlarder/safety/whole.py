@@ -190,7 +190,7 @@ def check_trips(components: CheckedComponents, dishes: Mapping[str, CheckedDish]
 
 def at_home(dishes: Mapping[str, CheckedDish]) -> AtHomeOf:
     """Give what the page of each dish says, to tell what is new on a trip."""
-    return lambda id: AtHome(sums=dishes[id].usual, stove=dishes[id].plan.stove_name, findings=dishes[id].findings)
+    return lambda id: AtHome(plan=dishes[id].plan, sums=dishes[id].usual, findings=dishes[id].findings)
 
 
 def whole_book(

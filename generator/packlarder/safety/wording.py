@@ -8,6 +8,7 @@ from packlarder.measure import UP, Rounding, rounded
 HOME = "home"
 THE_END = "the end"
 """Where the first leg of a trip begins, and the last one ends."""
+THE_WATER = "the water that must be melted or boiled"
 
 
 def degrees(celsius: float) -> str:

@@ -119,7 +119,7 @@ def _meal(meal: TripMeal, clock: MealClock | None) -> MealData:
         soaks=[SoakData(step=one.step + 1, at=moment(one.at), minutes=one.minutes) for one in soaks],
         after=None if clock is None else clock.after,
         instead=[
-            InsteadData(component=taken.id, raw=taken.raw, stands_in_for=meal.plan.parts[index].component.id)
+            InsteadData(component=taken.id, raw=taken.raw, stands_in_for=meal.plan.parts[index].called)
             for index, taken in meal.instead.items()
         ],
     )

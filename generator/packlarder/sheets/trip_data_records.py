@@ -33,7 +33,7 @@ class SoakData(TypedDict):
 
 
 class InsteadData(TypedDict):
-    """A component that is taken instead of the one that the dish names."""
+    """A component, by id, that is taken for a part of a dish; `stands_in_for` is how the dish calls that part."""
 
     component: str
     raw: bool

@@ -21,7 +21,7 @@ class LegRow:
     """A leg and its water: the pieces printed add up to the total printed, in both systems.
 
     `fills` says where it is filled, `treated` how and how much is made fit to drink, `other` what lake or sea serves.
-    `short` is empty where the containers hold it; `known` is false where no containers are named.
+    `short` is empty where the containers hold it.
     """
 
     title: str
@@ -33,7 +33,6 @@ class LegRow:
     treated: Line
     other: Line
     short: Line
-    known: bool
     says: Printed
     ml: int
 

@@ -67,10 +67,11 @@ def _on_scales(system: System, grams: float) -> str:
 
 def day_rows(trip: TripSums) -> tuple[DayRow, ...]:
     """Set what is eaten and carried day by day."""
-    return tuple(_day(trip, load, [one for one in trip.journey.fed if one.day == load.day]) for load in _loads(trip))
+    return tuple(_day(trip, load, [one for one in trip.journey.fed if one.day == load.day]) for load in loads(trip))
 
 
-def _loads(trip: TripSums) -> Sequence[DayLoad]:
+def loads(trip: TripSums) -> Sequence[DayLoad]:
+    """Give what is carried on each day but the spare one."""
     return [load for load in trip.journey.days if load.day <= trip.last_day]
 
 

@@ -76,7 +76,6 @@ def _leg(trip: TripSums, leg: Leg, household: Household, *, heaviest: bool) -> L
         treated=_leg_treated(leg, total),
         other=_other(trip, leg),
         short=_short(leg),
-        known=leg.short_ml is not None,
         says=_says(total, pieces),
         ml=leg.carry_ml,
     )
